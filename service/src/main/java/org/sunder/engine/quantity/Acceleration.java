@@ -3,7 +3,7 @@ package org.sunder.engine.quantity;
 import java.math.BigDecimal;
 
 /**
- * A acceleration.
+ * An acceleration.
  *
  * @param value the number as written
  * @param unit its unit

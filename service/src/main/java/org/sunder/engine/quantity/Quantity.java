@@ -24,12 +24,15 @@ public interface Quantity<U extends Unit> {
 
     /** The value in SI, exact to 34 digits. */
     default BigDecimal exactSi() {
-        return value().add(unit().offset()).multiply(unit().factor(), MathContext.DECIMAL128);
+        // Rounding at once keeps a hostile exponent (1e999999999) from being written out in full.
+        return value().add(unit().offset(), MathContext.DECIMAL128).multiply(unit().factor(), MathContext.DECIMAL128);
     }
 
     /** The value expressed in another unit of the same dimension, exact to 34 digits. */
     default BigDecimal valueIn(U other) {
-        return exactSi().divide(other.factor(), MathContext.DECIMAL128).subtract(other.offset());
+        return exactSi()
+                .divide(other.factor(), MathContext.DECIMAL128)
+                .subtract(other.offset(), MathContext.DECIMAL128);
     }
 
     /**
@@ -41,6 +44,7 @@ public interface Quantity<U extends Unit> {
     default BigDecimal rounded(U other, int digits) {
         BigDecimal r = valueIn(other).round(new MathContext(digits, RoundingMode.HALF_EVEN));
         r = r.stripTrailingZeros();
-        return r.scale() < 0 ? r.setScale(0) : r;
+        boolean writable = r.precision() - r.scale() <= MathContext.DECIMAL128.getPrecision();
+        return r.scale() < 0 && writable ? r.setScale(0) : r;
     }
 }

@@ -1,0 +1,47 @@
+package org.sunder.engine.physics;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.quantity.Quantity;
+
+/** Collects faults, so that all are told at once. */
+final class Faults {
+
+    private final List<SetupFault> found = new ArrayList<>();
+
+    void add(String path, Object value, String detail, String allowed) {
+        found.add(new SetupFault(path, String.valueOf(value), detail, allowed));
+    }
+
+    /** A fault unless the quantity is absent or in range; true when it may be used. */
+    boolean range(String path, @Nullable Quantity<?> quantity, Range range) {
+        if (quantity == null || range.contains(quantity.si())) {
+            return true;
+        }
+        add(path, show(quantity), "out of bounds", range.text());
+        return false;
+    }
+
+    boolean range(String path, double value, Range range) {
+        if (range.contains(value)) {
+            return true;
+        }
+        add(path, value, "out of bounds", range.text());
+        return false;
+    }
+
+    boolean isEmpty() {
+        return found.isEmpty();
+    }
+
+    void throwIfAny() {
+        if (!found.isEmpty()) {
+            throw new UnsoundSetupException(found);
+        }
+    }
+
+    static String show(Quantity<?> quantity) {
+        return quantity.value() + " " + quantity.unit().symbol();
+    }
+}

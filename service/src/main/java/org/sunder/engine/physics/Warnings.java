@@ -1,0 +1,75 @@
+package org.sunder.engine.physics;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a person should know about a setup. */
+final class Warnings {
+
+    private static final double CROWDED = 0.25; // free part of the cavity under which small errors weigh, own choice
+
+    private final List<Warning> found = new ArrayList<>();
+
+    private Warnings() {}
+
+    static List<Warning> of(JointSetup setup, FreeVolume volume, double handbookCharge, Ceiling ceiling) {
+        Warnings warnings = new Warnings();
+        warnings.limits(setup, handbookCharge, ceiling);
+        warnings.shoulder(setup);
+        warnings.inputs(setup, volume);
+        return warnings.found;
+    }
+
+    private void limits(JointSetup setup, double handbookCharge, Ceiling ceiling) {
+        if (!(setup.limit() instanceof Limit.GaugePressureLimit)) {
+            add(
+                    "no-structural-limit",
+                    "No structural limit was given. State the gauge pressure the airframe withstands.");
+        }
+        if (ceiling.source() == CeilingSource.DEFAULT_THREE_TIMES_THRESHOLD) {
+            add("default-ceiling", "The ceiling is three times the threshold pressure, because no limit was given.");
+        }
+        if (ceiling.source() == CeilingSource.MODEL_DOMAIN) {
+            add("ceiling-at-domain", "The ceiling is the largest pressure or charge this model answers for.");
+        }
+        if (ceiling.chargeKg() < handbookCharge) {
+            add(
+                    "ceiling-below-handbook",
+                    "The ceiling lies below the handbook charge: change the setup (fewer pins, less volume, more area).");
+        }
+    }
+
+    private void shoulder(JointSetup setup) {
+        if (setup.shoulder() == null) {
+            add("no-shoulder", "The length of the shoulder is not given, so its engagement cannot be judged.");
+        } else if (setup.shoulder().metres() < setup.innerDiameter().metres()) {
+            add("short-shoulder", "The shoulder is shorter than one calibre: the joint may bend in flight.");
+        }
+        if (setup.forwardMass() == null || setup.aftMass() == null) {
+            add("no-masses", "Without both masses the separation speed and the load on the harness are not known.");
+        }
+    }
+
+    private void inputs(JointSetup setup, FreeVolume volume) {
+        if (setup.pins().isEmpty()) {
+            add("no-pins", "Friction alone holds this joint: it varies with weather and wear.");
+        }
+        if (setup.pins().stream().anyMatch(p -> p.strength() instanceof PinStrength.MaterialShear)) {
+            add(
+                    "handbook-pin-strength",
+                    "The strength of the pins is a handbook value. Pull tests of the batch replace it.");
+        }
+        if (setup.fit().uncertainty() == null) {
+            add(
+                    "guessed-fit",
+                    "The fit force is taken as a guess. Pull the joint with a scale and state its uncertainty.");
+        }
+        if (volume.free() < CROWDED * volume.cavity()) {
+            add("crowded", "Little of the cavity is free, so small errors in what is packed change the charge much.");
+        }
+    }
+
+    private void add(String code, String text) {
+        found.add(new Warning(code, text));
+    }
+}
