@@ -1,0 +1,29 @@
+package org.sunder.advice;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/**
+ * What an answer rests on, so that it can be reproduced.
+ *
+ * @param model version of the model
+ * @param setupRevision revision of the setup in force
+ * @param tests counted tests of this joint
+ * @param fleetTests counted tests of all joints of the flyer, this one's included
+ */
+@Schema(description = "What an answer rests on, so that it can be reproduced.")
+public record Basis(
+        @Schema(description = "Version of the model.", example = "1.0")
+        String model,
+
+        @Schema(description = "Revision of the setup in force.", example = "1")
+        int setupRevision,
+
+        @Schema(description = "Counted tests of this joint.", example = "3")
+        int tests,
+
+        @Schema(description = "Counted tests of the whole fleet, this joint's included.", example = "17")
+        int fleetTests) {
+
+    /** The model this service computes with. */
+    public static final String MODEL = "1.0";
+}

@@ -1,0 +1,51 @@
+package org.sunder.advice;
+
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Joint;
+import org.sunder.airframe.Setup;
+import org.sunder.airframe.SetupPhysics;
+import org.sunder.engine.learning.FleetModel;
+import org.sunder.engine.learning.Priors;
+
+/** Builds the case of a joint from the log, within one view of the database. */
+@Component
+class JointCases {
+
+    private final Airframes airframes;
+    private final FleetReader reader;
+    private final SetupPhysics physics;
+
+    JointCases(Airframes airframes, FleetReader reader, SetupPhysics physics) {
+        this.airframes = airframes;
+        this.reader = reader;
+        this.physics = physics;
+    }
+
+    /** The case of the setup in force. */
+    @Transactional(readOnly = true)
+    public JointCase current(UUID jointId) {
+        Joint joint = airframes.getJoint(jointId);
+        return of(joint, airframes.currentSetup(joint));
+    }
+
+    /** The case of a given revision. */
+    @Transactional(readOnly = true)
+    public JointCase at(UUID jointId, int revision) {
+        return of(airframes.getJoint(jointId), airframes.getSetup(jointId, revision));
+    }
+
+    private JointCase of(Joint joint, Setup setup) {
+        FleetPicture picture = reader.read();
+        FleetModel model = FleetModel.of(picture.log(), Priors.standard());
+        return new JointCase(
+                airframes.get(joint.airframeId()),
+                joint,
+                setup,
+                physics.of(setup),
+                picture,
+                model.leaf(picture.leaf(setup)));
+    }
+}

@@ -1,0 +1,88 @@
+package org.sunder.advice;
+
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.Measure;
+import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.OutcomeProbabilities;
+import org.sunder.engine.learning.Trial;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.GroundTests;
+import org.sunder.groundtest.NewTest;
+import org.sunder.groundtest.Report;
+import org.sunder.problem.Fault;
+import org.sunder.problem.ProblemException;
+import org.sunder.problem.ProblemType;
+
+/** Takes a report from the field into the log, with what the model said before and learned from it. */
+@Service
+public class TestLogging {
+
+    /** A little above the ceiling is a matter of rounding it for print. */
+    private static final double ROUNDING = 1e-9;
+
+    private final JointCases cases;
+    private final Airframes airframes;
+    private final GroundTests tests;
+
+    TestLogging(JointCases cases, Airframes airframes, GroundTests tests) {
+        this.cases = cases;
+        this.airframes = airframes;
+        this.tests = tests;
+    }
+
+    /**
+     * Logs a test, inside the caller's transaction.
+     *
+     * @param jointId the joint fired
+     * @param revision revision of the setup it was fired in, or null for the one in force
+     * @param report what was seen
+     * @throws ProblemException where the charge is not positive or above the ceiling, or the time lies in the future
+     */
+    public GroundTest log(UUID jointId, @Nullable Integer revision, Report report) {
+        JointCase joint = revision == null ? cases.current(jointId) : cases.at(jointId, revision);
+        tests.refuseFuture(report.firedAt());
+        refuseImpossible(report.charge(), joint);
+        double x = joint.logRatio(report.charge().kilograms());
+        OutcomeProbabilities forecast = joint.posterior().outcomes(x);
+        LeafPosterior after = joint.posterior().after(new Trial(x, report.outcome()));
+        return tests.add(new NewTest(
+                jointId, joint.setup().id(), joint.setup().revision(), report, forecast, after.correctionFactor()));
+    }
+
+    /** Takes a test out of the fit, or back into it, inside the caller's transaction. */
+    public GroundTest mark(UUID testId, boolean voided, String reason) {
+        airframes.getJoint(tests.get(testId).jointId());
+        return tests.mark(testId, voided, reason);
+    }
+
+    private static void refuseImpossible(Mass charge, JointCase joint) {
+        double ceiling = joint.physics().ceiling().chargeKg();
+        Mass measure = Measure.of(joint.setup().sheet());
+        String most = Display.limit(ceiling, measure).value() + " " + measure.unit();
+        String given = charge.value().toPlainString() + " " + charge.unit();
+        if (!(charge.kilograms() > 0)) {
+            throw refusal(ProblemType.UNSOUND_CHARGE, "a charge must be more than nothing", most, given);
+        }
+        if (charge.kilograms() > ceiling * (1 + ROUNDING)) {
+            throw refusal(
+                    ProblemType.CHARGE_ABOVE_CEILING,
+                    "the charge is above the ceiling ("
+                            + joint.physics().ceiling().source() + ")",
+                    most,
+                    given);
+        }
+    }
+
+    private static ProblemException refusal(ProblemType type, String detail, String most, String given) {
+        return new ProblemException(
+                type,
+                detail,
+                List.of(new Fault("/charge", detail, "out-of-range", "more than 0, up to " + most, given)));
+    }
+}

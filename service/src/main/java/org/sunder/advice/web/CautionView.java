@@ -1,0 +1,23 @@
+package org.sunder.advice.web;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.Arrays;
+import java.util.List;
+import org.sunder.advice.Caution;
+
+/** A caution as answered. */
+@Schema(name = "Caution", description = "What to mind where a charge is named.")
+record CautionView(
+        @Schema(example = "fire-remotely") String code,
+
+        @Schema(example = "Fire from a distance by wire or radio, never by hand beside the rocket.")
+        String text) {
+
+    private static final List<CautionView> ALL = Arrays.stream(Caution.values())
+            .map(caution -> new CautionView(caution.code(), caution.text()))
+            .toList();
+
+    static List<CautionView> all() {
+        return ALL;
+    }
+}

@@ -1,0 +1,35 @@
+package org.sunder.advice.web;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.time.OffsetDateTime;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.Containment;
+import org.sunder.groundtest.Report;
+
+/** A report from the field. */
+@Schema(name = "GroundTestReport", description = "A report from the field.")
+record TestRequest(
+        @Schema(description = "The charge loaded, as measured.") @NotNull(message = "the charge is needed") Mass charge,
+
+        @NotNull(message = "none, partial or separated is needed") Outcome outcome,
+
+        @Schema(description = "When it was fired, with the offset of the place.", example = "2026-05-03T10:20:00+01:00")
+        @NotNull(message = "the time is needed") OffsetDateTime firedAt,
+
+        @Schema(description = "Whether the charge broke anything; false where not given.") @Nullable Boolean damaged,
+
+        @Schema(description = "What held the powder.") @Nullable Containment containment,
+
+        @Schema(description = "Revision of the setup it was fired in; the one in force where not given.", example = "1")
+        @Nullable Integer setupRevision,
+
+        @Schema(example = "two pins sheared") @Size(max = 2000, message = "at most 2000 characters") @Nullable String notes) {
+
+    Report report() {
+        return new Report(charge, outcome, Boolean.TRUE.equals(damaged), containment, firedAt, notes);
+    }
+}

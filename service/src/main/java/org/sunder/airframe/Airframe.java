@@ -1,0 +1,28 @@
+package org.sunder.airframe;
+
+import java.time.Instant;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.quantity.Length;
+
+/**
+ * One rocket as built.
+ *
+ * @param id UUID version 7
+ * @param name what its flyer calls it
+ * @param units units of its answers
+ * @param outerDiameter outer diameter of the body, where given
+ * @param notes free text
+ * @param createdAt when it was entered
+ * @param archivedAt when it was put away; its log stays
+ * @param version counts its changes
+ */
+public record Airframe(
+        UUID id,
+        String name,
+        UnitSystem units,
+        @Nullable Length outerDiameter,
+        @Nullable String notes,
+        Instant createdAt,
+        @Nullable Instant archivedAt,
+        long version) {}

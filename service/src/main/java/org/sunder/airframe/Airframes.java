@@ -1,0 +1,131 @@
+package org.sunder.airframe;
+
+import java.util.List;
+import java.util.UUID;
+import java.util.function.LongConsumer;
+import org.springframework.stereotype.Service;
+import org.sunder.access.CurrentFlyer;
+import org.sunder.http.Cursor;
+import org.sunder.problem.ProblemException;
+import org.sunder.problem.ProblemType;
+
+/** What a flyer does with airframes, joints and setups. Changes run inside the caller's transaction. */
+@Service
+public class Airframes {
+
+    private final AirframeStore store;
+    private final SetupPhysics physics;
+    private final CurrentFlyer flyer;
+
+    Airframes(AirframeStore store, SetupPhysics physics, CurrentFlyer flyer) {
+        this.store = store;
+        this.physics = physics;
+        this.flyer = flyer;
+    }
+
+    /** Enters a new airframe. */
+    public Airframe enter(AirframeDetails details) {
+        return store.add(flyer.id(), details);
+    }
+
+    /**
+     * Changes an airframe.
+     *
+     * @param versionCheck refuses, by throwing, a version that the change is not based on
+     */
+    public Airframe change(UUID id, LongConsumer versionCheck, AirframeDetails details) {
+        Airframe current = getActive(id);
+        versionCheck.accept(current.version());
+        return store.change(flyer.id(), id, details);
+    }
+
+    /** Puts an airframe away; its log stays and still teaches the fleet. */
+    public void archive(UUID id, LongConsumer versionCheck) {
+        Airframe current = getActive(id);
+        versionCheck.accept(current.version());
+        store.archive(flyer.id(), id);
+    }
+
+    /** The airframe, archived or not. */
+    public Airframe get(UUID id) {
+        return store.findAirframe(flyer.id(), id).orElseThrow(() -> ProblemException.notFound("airframe", id));
+    }
+
+    /** A page of airframes not archived, newest first, with one to spare. */
+    public List<Airframe> page(Cursor cursor, int limit) {
+        return store.airframesAfter(flyer.id(), cursor, limit + 1);
+    }
+
+    /** Every airframe of the flyer, archived ones too, in order of id. */
+    public List<Airframe> all() {
+        return store.allAirframes(flyer.id());
+    }
+
+    /** Adds a joint with its first setup, after the setup proved sound. */
+    public Joint addJoint(UUID airframeId, String name, DeploymentEvent event, SetupSheet sheet) {
+        getActive(airframeId);
+        physics.of(sheet, "/setup");
+        return store.addJoint(flyer.id(), airframeId, name, event, sheet);
+    }
+
+    /** The joint. */
+    public Joint getJoint(UUID id) {
+        return store.findJoint(flyer.id(), id).orElseThrow(() -> ProblemException.notFound("joint", id));
+    }
+
+    /** The joints of an airframe, oldest first. */
+    public List<Joint> jointsOf(UUID airframeId) {
+        get(airframeId);
+        return store.jointsOf(flyer.id(), airframeId);
+    }
+
+    /** Every joint of the flyer in order of id. */
+    public List<Joint> allJoints() {
+        return store.allJoints(flyer.id());
+    }
+
+    /** Makes the next revision of a joint's setup, after it proved sound. */
+    public Setup changeSetup(UUID jointId, LongConsumer versionCheck, SetupSheet sheet) {
+        Joint joint = getJoint(jointId);
+        getActive(joint.airframeId());
+        versionCheck.accept(joint.version());
+        physics.of(sheet, "");
+        return store.addSetup(flyer.id(), jointId, sheet);
+    }
+
+    /** The setups of a joint, newest first. */
+    public List<Setup> setupsOf(UUID jointId) {
+        getJoint(jointId);
+        return store.setupsOf(flyer.id(), jointId);
+    }
+
+    /** Every setup of the flyer in order of joint and revision. */
+    public List<Setup> allSetups() {
+        return store.allSetups(flyer.id());
+    }
+
+    /** The setup in force. */
+    public Setup currentSetup(Joint joint) {
+        return getSetup(joint.id(), joint.currentRevision());
+    }
+
+    /** A revision of a joint's setup. */
+    public Setup getSetup(UUID jointId, int revision) {
+        return store.setupsOf(flyer.id(), jointId).stream()
+                .filter(setup -> setup.revision() == revision)
+                .findFirst()
+                .orElseThrow(() -> ProblemException.invalid(
+                        "/setupRevision",
+                        revision,
+                        "this joint has no such revision",
+                        "a revision of the joint's setup"));
+    }
+
+    private Airframe getActive(UUID id) {
+        Airframe airframe = get(id);
+        if (airframe.archivedAt() != null) {
+            throw new ProblemException(ProblemType.CONFLICT, "The airframe is archived; it can no longer be changed.");
+        }
+        return airframe;
+    }
+}

@@ -1,0 +1,74 @@
+package org.sunder.airframe;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotEmpty;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.quantity.Force;
+import org.sunder.engine.quantity.Length;
+import org.sunder.engine.quantity.Mass;
+
+/**
+ * A setup as a flyer describes it, digits and units as written. The same form is read, stored and answered.
+ *
+ * @param innerDiameter inner diameter at the joint: the charge's pressure acts on this circle
+ * @param cavity segments of the compartment from its closed far end to the joint
+ * @param contents what is in it
+ * @param pins shear pins across the joint
+ * @param fitForce pull force that parts the joint without pins
+ * @param fitForceUncertainty one standard deviation of it
+ * @param powder name of a powder; fine-grain black powder where none is named
+ * @param shoulder length of engagement
+ * @param forwardMass mass of what is forward of the joint
+ * @param aftMass mass of what is aft of it
+ * @param ceiling what the structure stands
+ * @param measure step of the scale or measure that charges are taken with
+ * @param note why this setup differs from the last
+ */
+@Schema(description = "A setup of a joint: the compartment, what is in it, and what holds the joint closed.")
+public record SetupSheet(
+        @Schema(description = "Inner diameter at the joint; the pressure acts on this circle.")
+        @NotNull(message = "the inner diameter is needed") Length innerDiameter,
+
+        @Schema(description = "Segments of the compartment, from its closed far end to the joint.")
+        @NotEmpty(message = "at least one cavity segment is needed") @Size(max = 20, message = "1 to 20 segments") List<@NotNull @Valid CavitySheet> cavity,
+
+        @Schema(description = "What is in the compartment.") @Size(max = 50, message = "at most 50 items") List<@NotNull @Valid ContentSheet> contents,
+
+        @Schema(description = "Shear pins across the joint; empty for a friction fit.")
+        @Size(max = 10, message = "at most 10 sets of pins") List<@NotNull @Valid PinSheet> pins,
+
+        @Schema(description = "Pull force that parts the joint with no pins in (a luggage scale measures it).")
+        @Nullable Force fitForce,
+
+        @Schema(description = "One standard deviation of the fit force; half of it, and at least 5 N, where not given.")
+        @Nullable Force fitForceUncertainty,
+
+        @Schema(
+                description = "Name of a powder; fine-grain black powder where none is named.",
+                example = "fine-grain black powder")
+        @Size(max = 80, message = "at most 80 characters") @Nullable String powder,
+
+        @Schema(description = "Length of the shoulder in the joint.") @Nullable Length shoulder,
+
+        @Schema(description = "Mass of what is forward of the joint.") @Nullable Mass forwardMass,
+
+        @Schema(description = "Mass of what is aft of the joint.") @Nullable Mass aftMass,
+
+        @Schema(description = "What the structure stands; three times the threshold pressure where not given.")
+        @Valid @Nullable CeilingSheet ceiling,
+
+        @Schema(description = "Step of the scale or measure; 0.05 g where not given.") @Nullable Mass measure,
+
+        @Schema(description = "Why this setup differs from the last.")
+        @Size(max = 500, message = "at most 500 characters") @Nullable String note) {
+
+    public SetupSheet {
+        cavity = cavity == null ? List.of() : List.copyOf(cavity);
+        contents = contents == null ? List.of() : List.copyOf(contents);
+        pins = pins == null ? List.of() : List.copyOf(pins);
+    }
+}

@@ -1,0 +1,69 @@
+package org.sunder.config;
+
+import java.math.BigDecimal;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.databind.DeserializationContext;
+import tools.jackson.databind.ValueDeserializer;
+import tools.jackson.databind.module.SimpleModule;
+
+/** Numbers, truth values and strings are what they are in JSON: "3" is no number, 2.5 no whole one. */
+final class ScalarModule extends SimpleModule {
+
+    ScalarModule(FaultSink sink) {
+        super("scalars");
+        addDeserializer(
+                Integer.class,
+                new Strict<>(
+                        Set.of(JsonToken.VALUE_NUMBER_INT),
+                        "a whole number",
+                        parser -> parser.getNumberType() == JsonParser.NumberType.INT ? parser.getIntValue() : null,
+                        sink));
+        addDeserializer(
+                BigDecimal.class,
+                new Strict<>(
+                        Set.of(JsonToken.VALUE_NUMBER_INT, JsonToken.VALUE_NUMBER_FLOAT),
+                        "a number",
+                        JsonParser::getDecimalValue,
+                        sink));
+        addDeserializer(
+                Boolean.class,
+                new Strict<>(
+                        Set.of(JsonToken.VALUE_TRUE, JsonToken.VALUE_FALSE),
+                        "true or false",
+                        JsonParser::getBooleanValue,
+                        sink));
+        addDeserializer(
+                String.class, new Strict<>(Set.of(JsonToken.VALUE_STRING), "a string", JsonParser::getString, sink));
+    }
+
+    private static final class Strict<T> extends ValueDeserializer<T> {
+
+        private final Set<JsonToken> tokens;
+        private final String allowed;
+        private final Function<JsonParser, @Nullable T> read;
+        private final FaultSink sink;
+
+        Strict(Set<JsonToken> tokens, String allowed, Function<JsonParser, @Nullable T> read, FaultSink sink) {
+            this.tokens = tokens;
+            this.allowed = allowed;
+            this.read = read;
+            this.sink = sink;
+        }
+
+        @Override
+        public @Nullable T deserialize(JsonParser parser, DeserializationContext context) {
+            String pointer = parser.streamReadContext().pathAsPointer().toString();
+            T value = tokens.contains(parser.currentToken()) ? read.apply(parser) : null;
+            if (value == null) {
+                String text = parser.currentToken().isScalarValue() ? parser.getString() : null;
+                sink.accept(pointer, allowed + " is needed", allowed, text);
+                parser.skipChildren();
+            }
+            return value;
+        }
+    }
+}

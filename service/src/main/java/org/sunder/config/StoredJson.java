@@ -1,0 +1,23 @@
+package org.sunder.config;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/** JSON as kept in the database: the words of the API, read with no request around. */
+public final class StoredJson {
+
+    private StoredJson() {}
+
+    /** A mapper for stored documents. */
+    public static JsonMapper mapper() {
+        FaultSink sink = (pointer, detail, allowed, value) -> {
+            throw new IllegalStateException("stored document at " + pointer + ": " + detail);
+        };
+        return JsonMapper.builder()
+                .addModule(new QuantityModule(sink))
+                .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .changeDefaultPropertyInclusion(inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_NULL))
+                .build();
+    }
+}

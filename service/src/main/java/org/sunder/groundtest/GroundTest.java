@@ -1,0 +1,41 @@
+package org.sunder.groundtest;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.OutcomeProbabilities;
+
+/**
+ * One firing on the ground, as it stands in the log. Never changed; at most voided.
+ *
+ * @param id UUID version 7
+ * @param jointId the joint fired
+ * @param setupId the immutable setup it was fired in
+ * @param setupRevision that setup's revision
+ * @param report what was seen
+ * @param receivedAt when the service took it in
+ * @param forecast what the model said before
+ * @param correctionAfter the joint's correction with this test in the fit, as it stood then
+ * @param marks voids and their lifting, oldest first
+ */
+public record GroundTest(
+        UUID id,
+        UUID jointId,
+        UUID setupId,
+        int setupRevision,
+        Report report,
+        Instant receivedAt,
+        OutcomeProbabilities forecast,
+        CorrectionFactor correctionAfter,
+        List<VoidMark> marks) {
+
+    public GroundTest {
+        marks = List.copyOf(marks);
+    }
+
+    /** Whether the test is in the fit. */
+    public boolean counted() {
+        return marks.isEmpty() || !marks.get(marks.size() - 1).voided();
+    }
+}

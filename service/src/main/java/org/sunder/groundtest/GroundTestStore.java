@@ -1,0 +1,25 @@
+package org.sunder.groundtest;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.sunder.http.Cursor;
+
+/** Where the log is kept: rows are added, never changed. */
+public interface GroundTestStore {
+
+    /** Adds a test. */
+    GroundTest add(UUID flyer, NewTest test);
+
+    /** Adds a void, or the lifting of one. */
+    void mark(UUID flyer, UUID testId, VoidMark mark);
+
+    /** The test with that id, if it is the flyer's. */
+    Optional<GroundTest> find(UUID flyer, UUID id);
+
+    /** Tests of a joint, newest first. */
+    List<GroundTest> page(UUID flyer, UUID jointId, Cursor cursor, int limit);
+
+    /** Every test of a flyer in the order they were fired. */
+    List<GroundTest> all(UUID flyer);
+}

@@ -1,0 +1,73 @@
+package org.sunder.groundtest;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.OutcomeProbabilities;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.http.EntityTags;
+
+/** A ground test as answered. */
+@Schema(name = "GroundTest", description = "One firing on the ground, as it stands in the log.")
+public record GroundTestView(
+        UUID id,
+        UUID jointId,
+        @Schema(example = "1") int setupRevision,
+        Mass charge,
+        Outcome outcome,
+
+        @Schema(description = "Whether the charge broke anything.")
+        boolean damaged,
+
+        @Nullable Containment containment,
+
+        @Schema(description = "When it was fired, with the offset of the place.")
+        OffsetDateTime firedAt,
+
+        @Schema(description = "When the service took it in.")
+        Instant receivedAt,
+
+        @Nullable String notes,
+
+        @Schema(description = "What the model said of this charge before it was fired.")
+        OutcomeProbabilities forecast,
+
+        @Schema(description = "The joint's correction after this test, as it stood then (90 % interval).")
+        CorrectionFactor correctionAfter,
+
+        @Schema(description = "Whether the test is in the fit; false while it is void.")
+        boolean counted,
+
+        @Schema(description = "Voids and their lifting, oldest first.")
+        List<VoidMark> marks) {
+
+    /** The view of a test. */
+    public static GroundTestView of(GroundTest test) {
+        Report report = test.report();
+        return new GroundTestView(
+                test.id(),
+                test.jointId(),
+                test.setupRevision(),
+                report.charge(),
+                report.outcome(),
+                report.damaged(),
+                report.containment(),
+                report.firedAt(),
+                test.receivedAt(),
+                report.notes(),
+                test.forecast(),
+                test.correctionAfter(),
+                test.counted(),
+                test.marks());
+    }
+
+    /** The tag of a test: only its marks can change. */
+    public static String tag(GroundTest test) {
+        return EntityTags.of(test.marks().size());
+    }
+}

@@ -1,0 +1,74 @@
+package org.sunder.groundtest;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.stereotype.Service;
+import org.sunder.access.CurrentFlyer;
+import org.sunder.http.Cursor;
+import org.sunder.problem.Fault;
+import org.sunder.problem.ProblemException;
+import org.sunder.problem.ProblemType;
+
+/** The log. Additions run inside the caller's transaction. */
+@Service
+public class GroundTests {
+
+    private static final Duration CLOCKS_DISAGREE = Duration.ofMinutes(2);
+
+    private final GroundTestStore store;
+    private final CurrentFlyer flyer;
+    private final Clock clock;
+
+    GroundTests(GroundTestStore store, CurrentFlyer flyer, Clock clock) {
+        this.store = store;
+        this.flyer = flyer;
+        this.clock = clock;
+    }
+
+    /** Refuses a time that has not come yet. */
+    public void refuseFuture(OffsetDateTime firedAt) {
+        OffsetDateTime latest = OffsetDateTime.now(clock).plus(CLOCKS_DISAGREE);
+        if (firedAt.isAfter(latest)) {
+            String detail = "firedAt lies in the future";
+            throw new ProblemException(
+                    ProblemType.TEST_IN_THE_FUTURE,
+                    detail,
+                    List.of(new Fault("/firedAt", detail, "in-the-future", "a time up to now", firedAt.toString())));
+        }
+    }
+
+    /** Adds a test. */
+    public GroundTest add(NewTest test) {
+        return store.add(flyer.id(), test);
+    }
+
+    /** The test. */
+    public GroundTest get(UUID id) {
+        return store.find(flyer.id(), id).orElseThrow(() -> ProblemException.notFound("ground test", id));
+    }
+
+    /** A page of a joint's tests, newest first, with one to spare. */
+    public List<GroundTest> page(UUID jointId, Cursor cursor, int limit) {
+        return store.page(flyer.id(), jointId, cursor, limit + 1);
+    }
+
+    /** Every test of the flyer in the order they were fired, voided ones too. */
+    public List<GroundTest> all() {
+        return store.all(flyer.id());
+    }
+
+    /** Takes a test out of the fit, or back into it. */
+    public GroundTest mark(UUID id, boolean voided, String reason) {
+        GroundTest test = get(id);
+        if (test.counted() != voided) {
+            throw new ProblemException(
+                    ProblemType.CONFLICT, voided ? "The test is void already." : "The test is not void.");
+        }
+        store.mark(flyer.id(), id, new VoidMark(voided, reason, clock.instant().truncatedTo(ChronoUnit.MICROS)));
+        return get(id);
+    }
+}

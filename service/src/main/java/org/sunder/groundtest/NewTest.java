@@ -1,0 +1,14 @@
+package org.sunder.groundtest;
+
+import java.util.UUID;
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.OutcomeProbabilities;
+
+/** A test about to enter the log. */
+public record NewTest(
+        UUID jointId,
+        UUID setupId,
+        int setupRevision,
+        Report report,
+        OutcomeProbabilities forecast,
+        CorrectionFactor correctionAfter) {}

@@ -1,0 +1,141 @@
+package org.sunder.groundtest.persistence;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.PostLoad;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+import org.hibernate.annotations.Immutable;
+import org.hibernate.annotations.PartitionKey;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Persistable;
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.OutcomeProbabilities;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.MassUnit;
+import org.sunder.groundtest.Containment;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.NewTest;
+import org.sunder.groundtest.Report;
+import org.sunder.groundtest.VoidMark;
+import org.sunder.http.QuantityColumns;
+import org.sunder.http.RowIds;
+
+/** Row of a ground test. */
+@Entity
+@Immutable
+@Table(name = "ground_test")
+class GroundTestRow implements Persistable<UUID> {
+
+    @Id
+    UUID id;
+
+    @PartitionKey
+    UUID flyerId;
+
+    UUID jointId;
+    UUID setupId;
+    int setupRevision;
+    String chargeValue;
+    String chargeUnit;
+
+    @Enumerated(EnumType.STRING)
+    @Column(columnDefinition = "varchar(12)")
+    Outcome outcome;
+
+    boolean damaged;
+
+    @Enumerated(EnumType.STRING)
+    @Column(columnDefinition = "varchar(12)")
+    @Nullable Containment containment;
+
+    @Nullable String notes;
+
+    Instant firedAt;
+    int firedOffsetSeconds;
+    Instant receivedAt;
+    double predictedSeparated;
+    double predictedPartial;
+    double predictedNone;
+    double factorMedian;
+    double factorLow;
+    double factorHigh;
+
+    @jakarta.persistence.Transient
+    private boolean fresh = true;
+
+    @SuppressWarnings("NullAway.Init")
+    protected GroundTestRow() {}
+
+    @SuppressWarnings("NullAway.Init")
+    GroundTestRow(UUID flyerId, NewTest test, Instant now) {
+        this.id = RowIds.next();
+        this.flyerId = flyerId;
+        this.jointId = test.jointId();
+        this.setupId = test.setupId();
+        this.setupRevision = test.setupRevision();
+        this.receivedAt = now;
+        this.predictedSeparated = test.forecast().separated();
+        this.predictedPartial = test.forecast().partial();
+        this.predictedNone = test.forecast().none();
+        this.factorMedian = test.correctionAfter().median();
+        this.factorLow = test.correctionAfter().low();
+        this.factorHigh = test.correctionAfter().high();
+        describe(test.report());
+    }
+
+    private void describe(Report report) {
+        chargeValue = report.charge().value().toPlainString();
+        chargeUnit = report.charge().unit().symbol();
+        outcome = report.outcome();
+        damaged = report.damaged();
+        containment = report.containment();
+        notes = report.notes();
+        firedAt = report.firedAt().toInstant().truncatedTo(ChronoUnit.MICROS);
+        firedOffsetSeconds = report.firedAt().getOffset().getTotalSeconds();
+    }
+
+    GroundTest test(List<VoidMark> marks) {
+        Mass charge = QuantityColumns.read(chargeValue, chargeUnit, MassUnit.class, Mass::new);
+        Report report = new Report(
+                charge,
+                outcome,
+                damaged,
+                containment,
+                firedAt.atOffset(ZoneOffset.ofTotalSeconds(firedOffsetSeconds)),
+                notes);
+        return new GroundTest(
+                id,
+                jointId,
+                setupId,
+                setupRevision,
+                report,
+                receivedAt,
+                new OutcomeProbabilities(predictedNone, predictedPartial, predictedSeparated),
+                new CorrectionFactor(factorMedian, factorLow, factorHigh),
+                marks);
+    }
+
+    @PostLoad
+    void loaded() {
+        fresh = false;
+    }
+
+    @Override
+    public UUID getId() {
+        return id;
+    }
+
+    @Override
+    public boolean isNew() {
+        return fresh;
+    }
+}

@@ -1,0 +1,61 @@
+package org.sunder.groundtest.web;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.validation.constraints.Min;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.sunder.airframe.Airframes;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.GroundTestView;
+import org.sunder.groundtest.GroundTests;
+import org.sunder.http.Cursor;
+import org.sunder.http.Page;
+
+/** Reading the log over HTTP. */
+@RestController
+@Tag(name = "Ground tests")
+class GroundTestController {
+
+    private final GroundTests tests;
+    private final Airframes airframes;
+
+    GroundTestController(GroundTests tests, Airframes airframes) {
+        this.tests = tests;
+        this.airframes = airframes;
+    }
+
+    @GetMapping("/api/joints/{id}/ground-tests")
+    @Operation(
+            operationId = "listGroundTests",
+            summary = "List the ground tests of a joint",
+            description = "Newest first; void ones too, marked.")
+    ResponseEntity<Page<GroundTestView>> list(
+            @PathVariable UUID id,
+            @RequestParam(defaultValue = "50") @Min(value = 1, message = "at least 1; more than 200 is cut to 200") int limit,
+            @RequestParam(required = false) @Nullable String cursor) {
+        airframes.getJoint(id);
+        int size = Math.min(limit, Page.MOST);
+        return Page.of(
+                        tests.page(id, Cursor.decode(cursor), size),
+                        size,
+                        test -> new Cursor(test.report().firedAt().toInstant(), test.id()).encoded(),
+                        GroundTestView::of)
+                .answer();
+    }
+
+    @GetMapping("/api/ground-tests/{id}")
+    @Operation(
+            operationId = "getGroundTest",
+            summary = "Read a ground test",
+            description = "One entry of the log with its marks.")
+    ResponseEntity<GroundTestView> get(@PathVariable UUID id) {
+        GroundTest test = tests.get(id);
+        return ResponseEntity.ok().eTag(GroundTestView.tag(test)).body(GroundTestView.of(test));
+    }
+}

@@ -1,0 +1,158 @@
+package org.sunder.http;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.sunder.access.CurrentFlyer;
+import org.sunder.problem.ProblemException;
+import org.sunder.problem.ProblemType;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Creation that may be repeated: the same key and the same body give the first answer again. The answer is stored in the
+ * transaction that stores the row, so that neither exists without the other.
+ */
+@Component
+public class IdempotentCreation {
+
+    private static final int LONGEST_KEY = 128;
+
+    private final DurableTransactions transactions;
+    private final JdbcClient jdbc;
+    private final JsonMapper json;
+    private final CurrentFlyer flyer;
+    private final Clock clock;
+    private final Set<String> inFlight = ConcurrentHashMap.newKeySet();
+
+    IdempotentCreation(
+            DurableTransactions transactions, JdbcClient jdbc, JsonMapper json, CurrentFlyer flyer, Clock clock) {
+        this.transactions = transactions;
+        this.jdbc = jdbc;
+        this.json = json;
+        this.flyer = flyer;
+        this.clock = clock;
+    }
+
+    /**
+     * Creates once.
+     *
+     * @param operation which operation on which parent; keys of different operations do not meet
+     * @param key the Idempotency-Key header, or null
+     * @param request the request as read: two that read the same are the same
+     * @param work creates, inside the transaction
+     * @return 201 with Location and ETag, or the first answer again
+     */
+    public ResponseEntity<Object> create(
+            String operation, @Nullable String key, Object request, Supplier<Created> work) {
+        if (key == null) {
+            return answer(transactions.commit(() -> finished("", work.get())));
+        }
+        if (key.isBlank() || key.length() > LONGEST_KEY) {
+            throw ProblemException.invalid(
+                    "Idempotency-Key", key, "the key must have 1 to 128 characters", "1 to 128 characters");
+        }
+        String fingerprint = fingerprint(json.writeValueAsString(request));
+        String claim = flyer.id() + " " + operation + " " + key;
+        if (!inFlight.add(claim)) {
+            throw new ProblemException(ProblemType.REQUEST_IN_FLIGHT, "The first request with this key goes on.");
+        }
+        try {
+            return answer(once(operation, key, fingerprint, work));
+        } finally {
+            inFlight.remove(claim);
+        }
+    }
+
+    private Finished once(String operation, String key, String fingerprint, Supplier<Created> work) {
+        Optional<Finished> known = find(operation, key);
+        if (known.isPresent()) {
+            return replay(known.get(), fingerprint);
+        }
+        try {
+            return transactions.commit(() -> {
+                Finished finished = finished(fingerprint, work.get());
+                store(operation, key, finished);
+                return finished;
+            });
+        } catch (DataIntegrityViolationException e) {
+            // Another instance may have stored the same key first; if not, the failure is the work's own.
+            return replay(find(operation, key).orElseThrow(() -> e), fingerprint);
+        }
+    }
+
+    private static Finished replay(Finished known, String fingerprint) {
+        if (!known.fingerprint().equals(fingerprint)) {
+            throw new ProblemException(
+                    ProblemType.IDEMPOTENCY_KEY_REUSED, "This key was used with another body before.");
+        }
+        return known;
+    }
+
+    private Finished finished(String fingerprint, Created created) {
+        return new Finished(
+                fingerprint, created.location(), created.entityTag(), json.writeValueAsString(created.body()));
+    }
+
+    private Optional<Finished> find(String operation, String key) {
+        return jdbc.sql("select fingerprint, location, entity_tag, body from idempotent_answer"
+                        + " where flyer_id = ? and operation = ? and idempotency_key = ?")
+                .params(flyer.id(), operation, key)
+                .query((row, n) -> new Finished(row.getString(1), row.getString(2), row.getString(3), row.getString(4)))
+                .optional();
+    }
+
+    private void store(String operation, String key, Finished finished) {
+        jdbc.sql("insert into idempotent_answer (flyer_id, operation, idempotency_key, fingerprint, status, location,"
+                        + " entity_tag, body, created_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?)")
+                .params(
+                        flyer.id(),
+                        operation,
+                        key,
+                        finished.fingerprint(),
+                        201,
+                        finished.location(),
+                        finished.entityTag(),
+                        finished.body(),
+                        OffsetDateTime.now(clock))
+                .update();
+    }
+
+    private static ResponseEntity<Object> answer(Finished finished) {
+        return ResponseEntity.status(201)
+                .header(HttpHeaders.LOCATION, finished.location())
+                .header(HttpHeaders.ETAG, finished.entityTag())
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(finished.body());
+    }
+
+    private static String fingerprint(String text) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("SHA-256 is part of every Java platform", e);
+        }
+    }
+
+    private record Finished(String fingerprint, String location, String entityTag, String body) {}
+
+    /** The operation of one parent resource, as a key's scope. */
+    public static String scope(String operation, UUID parent) {
+        return operation + " " + parent;
+    }
+}

@@ -1,0 +1,137 @@
+package org.sunder.problem;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ReadListener;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.ServletInputStream;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletRequestWrapper;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Component;
+import org.springframework.web.filter.OncePerRequestFilter;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Stops a body that is larger than anything the API takes, whether its length is declared or not. */
+@Component
+@Order(Ordered.HIGHEST_PRECEDENCE + 10)
+class BodyLimit extends OncePerRequestFilter {
+
+    static final long LARGEST_BYTES = 256 * 1024L;
+    static final String DETAIL = "The body may be 256 kB at most.";
+
+    private final JsonMapper json;
+
+    BodyLimit(JsonMapper json) {
+        this.json = json;
+    }
+
+    /** Whether reading failed because the limit was reached. */
+    static boolean exceeded(Throwable failure) {
+        for (Throwable t = failure; t != null; t = t.getCause()) {
+            if (t instanceof TooLarge) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        if (request.getContentLengthLong() > LARGEST_BYTES) {
+            var answer =
+                    ProblemAdvice.answer(ProblemType.BODY_TOO_LARGE, DETAIL, List.of(), new HttpHeaders(), request);
+            response.setStatus(answer.getStatusCode().value());
+            response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
+            json.writeValue(response.getOutputStream(), answer.getBody());
+            return;
+        }
+        chain.doFilter(new Limited(request), response);
+    }
+
+    private static final class TooLarge extends IOException {
+        TooLarge() {
+            super(DETAIL);
+        }
+    }
+
+    private static final class Limited extends HttpServletRequestWrapper {
+
+        private @Nullable ServletInputStream stream;
+
+        Limited(HttpServletRequest request) {
+            super(request);
+        }
+
+        @Override
+        public ServletInputStream getInputStream() throws IOException {
+            ServletInputStream counted = stream;
+            if (counted == null) {
+                counted = new Counted(super.getInputStream());
+                stream = counted;
+            }
+            return counted;
+        }
+
+        @Override
+        public BufferedReader getReader() throws IOException {
+            return new BufferedReader(new InputStreamReader(getInputStream(), StandardCharsets.UTF_8));
+        }
+    }
+
+    private static final class Counted extends ServletInputStream {
+
+        private final ServletInputStream source;
+        private long read;
+
+        Counted(ServletInputStream source) {
+            this.source = source;
+        }
+
+        @Override
+        public int read() throws IOException {
+            int b = source.read();
+            count(b < 0 ? 0 : 1);
+            return b;
+        }
+
+        @Override
+        public int read(byte[] buffer, int offset, int length) throws IOException {
+            int n = source.read(buffer, offset, length);
+            count(Math.max(n, 0));
+            return n;
+        }
+
+        private void count(int n) throws IOException {
+            read += n;
+            if (read > LARGEST_BYTES) {
+                throw new TooLarge();
+            }
+        }
+
+        @Override
+        public boolean isFinished() {
+            return source.isFinished();
+        }
+
+        @Override
+        public boolean isReady() {
+            return source.isReady();
+        }
+
+        @Override
+        public void setReadListener(ReadListener listener) {
+            source.setReadListener(listener);
+        }
+    }
+}

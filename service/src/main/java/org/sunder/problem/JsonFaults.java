@@ -1,0 +1,40 @@
+package org.sunder.problem;
+
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.databind.DatabindException;
+import tools.jackson.databind.exc.InvalidFormatException;
+
+/** Says what was wrong with JSON without showing class names. */
+final class JsonFaults {
+
+    private JsonFaults() {}
+
+    static String pointer(DatabindException e) {
+        StringBuilder pointer = new StringBuilder();
+        for (JacksonException.Reference step : e.getPath()) {
+            String name = step.getPropertyName();
+            pointer.append('/').append(name == null ? String.valueOf(step.getIndex()) : name);
+        }
+        return pointer.toString();
+    }
+
+    static String words(JacksonException e) {
+        if (e instanceof InvalidFormatException format) {
+            return "the value is not " + Parameters.allowed(format.getTargetType());
+        }
+        TokenStreamLocation at = e.getLocation();
+        String where = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
+        String said = String.valueOf(e.getOriginalMessage());
+        if (said.startsWith("Duplicate")) {
+            return "A field stands twice" + where + ".";
+        }
+        return e instanceof DatabindException ? "the value has the wrong form" : "Reading stopped" + where + ".";
+    }
+
+    static String allowed(DatabindException e) {
+        return e instanceof InvalidFormatException format
+                ? Parameters.allowed(format.getTargetType())
+                : "a value of the documented form";
+    }
+}

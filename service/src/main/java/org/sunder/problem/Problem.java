@@ -1,0 +1,33 @@
+package org.sunder.problem;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A problem document, RFC 9457.
+ *
+ * @param type relative URI of the page about this kind of problem
+ * @param title short, the same for every problem of the type
+ * @param status the HTTP status
+ * @param detail about this occurrence
+ * @param instance the path that was asked for
+ * @param errors for bad input, every fault found
+ */
+public record Problem(
+        String type,
+        String title,
+        int status,
+        String detail,
+        String instance,
+        @Nullable List<Fault> errors) {
+
+    static Problem of(ProblemType type, String detail, String instance, List<Fault> errors) {
+        return new Problem(
+                type.uri(),
+                type.title(),
+                type.status().value(),
+                detail,
+                instance,
+                errors.isEmpty() ? null : List.copyOf(errors));
+    }
+}

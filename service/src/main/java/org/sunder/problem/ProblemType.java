@@ -1,0 +1,150 @@
+package org.sunder.problem;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.springframework.http.HttpStatus;
+
+/** Every kind of problem the service answers with; the slug is stable and part of the API. */
+public enum ProblemType {
+    INVALID_INPUT(
+            "invalid-input",
+            HttpStatus.BAD_REQUEST,
+            "The input is not valid",
+            "One or more fields or parameters are missing, unknown, of the wrong type, or out of range. Each entry of"
+                    + " errors points at one of them and says what is allowed. Nothing was stored."),
+    MALFORMED_JSON(
+            "malformed-json",
+            HttpStatus.BAD_REQUEST,
+            "The body is not JSON",
+            "The request body could not be read as one JSON document. The detail says where reading stopped."),
+    NOT_FOUND(
+            "not-found",
+            HttpStatus.NOT_FOUND,
+            "There is no such thing here",
+            "The path does not exist, or it names an airframe, joint or ground test that is not yours or never was."),
+    METHOD_NOT_ALLOWED(
+            "method-not-allowed",
+            HttpStatus.METHOD_NOT_ALLOWED,
+            "The method is not allowed here",
+            "The path exists but does not take this method; the Allow header lists those it takes."),
+    NOT_ACCEPTABLE(
+            "not-acceptable",
+            HttpStatus.NOT_ACCEPTABLE,
+            "None of the accepted media types can be served",
+            "The Accept header names no media type that this path can answer with."),
+    UNSUPPORTED_MEDIA_TYPE(
+            "unsupported-media-type",
+            HttpStatus.UNSUPPORTED_MEDIA_TYPE,
+            "The media type of the body is not supported",
+            "Bodies are application/json."),
+    BODY_TOO_LARGE(
+            "body-too-large",
+            HttpStatus.CONTENT_TOO_LARGE,
+            "The body is too large",
+            "A request body may be 256 kB at most."),
+    UNSOUND_SETUP(
+            "unsound-setup",
+            HttpStatus.UNPROCESSABLE_CONTENT,
+            "The setup cannot exist as described",
+            "Each field is well formed, but together they do not describe a compartment: something does not fit, or a"
+                    + " value lies outside what the physics here is valid for. errors names each item."),
+    UNSOUND_CHARGE(
+            "unsound-charge",
+            HttpStatus.UNPROCESSABLE_CONTENT,
+            "The charge cannot be",
+            "A charge is more than nothing and at most the ceiling."),
+    CHARGE_ABOVE_CEILING(
+            "charge-above-ceiling",
+            HttpStatus.UNPROCESSABLE_CONTENT,
+            "The charge is above the ceiling",
+            "The charge exceeds what the airframe is said to stand. Nothing above the ceiling is ever suggested, and a"
+                    + " test above it is not taken into the log. If the limit itself is wrong, change the setup first."),
+    TEST_IN_THE_FUTURE(
+            "test-in-the-future",
+            HttpStatus.UNPROCESSABLE_CONTENT,
+            "The test lies in the future",
+            "firedAt is later than now (two minutes are allowed for clocks that disagree)."),
+    NO_FLIGHT_CHARGE(
+            "no-flight-charge",
+            HttpStatus.CONFLICT,
+            "No charge can be given for flight yet",
+            "Before a counted test has separated the joint there are only estimates, and where the target cannot be met"
+                    + " below the ceiling the setup must change. The detail says which it is and what would help."),
+    CONFLICT(
+            "conflict",
+            HttpStatus.CONFLICT,
+            "The state of the resource does not allow this",
+            "For instance a void of a test that is void already, or a change to an archived airframe."),
+    REQUEST_IN_FLIGHT(
+            "request-in-flight",
+            HttpStatus.CONFLICT,
+            "A request with this idempotency key is still being handled",
+            "Wait for its answer, or repeat the same request later with the same key."),
+    IDEMPOTENCY_KEY_REUSED(
+            "idempotency-key-reused",
+            HttpStatus.UNPROCESSABLE_CONTENT,
+            "The idempotency key was used with another body",
+            "A key stands for one request. Send a changed request with a new key."),
+    VERSION_MISMATCH(
+            "version-mismatch",
+            HttpStatus.PRECONDITION_FAILED,
+            "Somebody changed it meanwhile",
+            "If-Match does not name the current version. Read the resource again and repeat the change on that."),
+    VERSION_REQUIRED(
+            "version-required",
+            HttpStatus.PRECONDITION_REQUIRED,
+            "The change must say which version it is based on",
+            "Send If-Match with the ETag of the version you read."),
+    STORAGE_UNAVAILABLE(
+            "storage-unavailable",
+            HttpStatus.SERVICE_UNAVAILABLE,
+            "The database does not answer",
+            "Nothing was stored. Try again after the time in Retry-After, with the same idempotency key."),
+    INTERNAL(
+            "internal",
+            HttpStatus.INTERNAL_SERVER_ERROR,
+            "Something went wrong in the service",
+            "This is a defect. The request id in the answer finds it in the log.");
+
+    private final String slug;
+    private final HttpStatus status;
+    private final String title;
+    private final String explanation;
+
+    ProblemType(String slug, HttpStatus status, String title, String explanation) {
+        this.slug = slug;
+        this.status = status;
+        this.title = title;
+        this.explanation = explanation;
+    }
+
+    /** The stable name, the last part of the type URI. */
+    public String slug() {
+        return slug;
+    }
+
+    /** The HTTP status that goes with it. */
+    public HttpStatus status() {
+        return status;
+    }
+
+    /** A title that a person understands. */
+    public String title() {
+        return title;
+    }
+
+    /** What it means and what to do. */
+    public String explanation() {
+        return explanation;
+    }
+
+    /** The relative URI of the page about it. */
+    public String uri() {
+        return "/problems/" + slug;
+    }
+
+    /** The type with that slug. */
+    public static Optional<ProblemType> find(String slug) {
+        return Arrays.stream(values()).filter(t -> t.slug.equals(slug)).findFirst();
+    }
+}

@@ -1,0 +1,90 @@
+package org.sunder;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.util.UUID;
+import org.springframework.boot.test.context.TestComponent;
+import org.springframework.core.env.Environment;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Speaks to the service under test as any client would. */
+@TestComponent
+public class Client {
+
+    private final HttpClient http = HttpClient.newHttpClient();
+    private final JsonMapper json = new JsonMapper();
+    private final Environment environment;
+
+    Client(Environment environment) {
+        this.environment = environment;
+    }
+
+    /** An answer with its body as JSON. */
+    public record Answer(int status, HttpResponse<String> raw, JsonNode body) {
+
+        public String header(String name) {
+            return raw.headers().firstValue(name).orElse("");
+        }
+
+        public UUID id() {
+            return UUID.fromString(header("Location").replaceAll(".*/", ""));
+        }
+
+        /** The fault at a pointer, or a missing node. */
+        public JsonNode fault(String pointer) {
+            for (JsonNode fault : body.path("errors")) {
+                if (fault.path("pointer").asString().equals(pointer)) {
+                    return fault;
+                }
+            }
+            return body.path("no such fault");
+        }
+    }
+
+    public Answer get(String path, String... headers) {
+        return send(request(path, headers).GET());
+    }
+
+    public Answer post(String path, String body, String... headers) {
+        return send(request(path, headers)
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    public Answer put(String path, String body, String... headers) {
+        return send(request(path, headers)
+                .header("Content-Type", "application/json")
+                .PUT(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    public Answer delete(String path, String... headers) {
+        return send(request(path, headers).DELETE());
+    }
+
+    public HttpRequest.Builder request(String path, String... headers) {
+        String port = environment.getRequiredProperty("local.server.port");
+        HttpRequest.Builder builder = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path));
+        if (headers.length > 0) {
+            builder.headers(headers);
+        }
+        return builder;
+    }
+
+    public Answer send(HttpRequest.Builder request) {
+        try {
+            HttpResponse<String> answer = http.send(request.build(), HttpResponse.BodyHandlers.ofString());
+            String type = answer.headers().firstValue("Content-Type").orElse("");
+            JsonNode body = type.contains("json") ? json.readTree(answer.body()) : json.createObjectNode();
+            return new Answer(answer.statusCode(), answer, body);
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+}
