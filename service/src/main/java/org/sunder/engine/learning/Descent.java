@@ -1,0 +1,121 @@
+package org.sunder.engine.learning;
+
+import org.hipparchus.util.FastMath;
+
+/**
+ * The way down the tree to one setup: what all the others say about its correction, times its own trials.
+ *
+ * <p>For every combination of hyperparameters the fleet's mean, given the other airframes, is smoothed by τₐ,
+ * multiplied by the other joints' messages, smoothed by τⱼ, multiplied by the other setups' messages, smoothed by √(τₛ²
+ * + sₓ²) and multiplied by the setup's own likelihood; then the τ's are summed out. Combinations whose density at
+ * its peak is below 1e-7 of the best are left out.
+ */
+final class Descent {
+
+    /** ln 1e-7. */
+    private static final double NEGLIGIBLE = -16.1;
+
+    private static final double LN_2 = 0.6931471805599453;
+
+    private final Levels levels;
+    private final Design design;
+    private final MeanEvidence evidence;
+    private final Place place;
+    private final double[] peaks;
+    private final double best;
+    private int used;
+
+    Descent(Levels levels, MeanEvidence evidence, Place place) {
+        this.levels = levels;
+        this.design = levels.design();
+        this.evidence = evidence;
+        this.place = place;
+        this.peaks = evidence.peaks(levels);
+        double highest = peaks[0];
+        for (double peak : peaks) {
+            highest = Math.max(highest, peak);
+        }
+        this.best = highest;
+    }
+
+    LeafPosterior posterior() {
+        double[][] mass = new double[levels.rows().size()][];
+        for (int r = 0; r < mass.length; r++) {
+            mass[r] = counts(r) ? row(r) : new double[levels.nodes()];
+        }
+        return LeafPosterior.of(levels, mass, best, used);
+    }
+
+    private boolean counts(int r) {
+        int spreads = design.spreads();
+        for (int cell = r * spreads; cell < (r + 1) * spreads; cell++) {
+            if (peaks[cell] - best > NEGLIGIBLE) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double[] row(int r) {
+        Branch branch = new Branch(levels, levels.rows().get(r), place.airframe());
+        double[] sum = new double[levels.nodes()];
+        for (int s = 0; s < design.setup().size(); s++) {
+            Message siblings = place.joint() < 0 ? branch.flat() : branch.joint(s, place.joint(), place.setup());
+            double[] joint = new double[sum.length];
+            for (int j = 0; j < design.joint().size(); j++) {
+                addTo(joint, airframe(r, s, j, branch, siblings.exponent()), levels.joint(j));
+            }
+            multiply(joint, siblings);
+            addTo(sum, joint, levels.setup(s, place.inputSd()));
+        }
+        if (place.setup() >= 0) {
+            multiply(sum, branch.leaf(place.joint(), place.setup()));
+        }
+        return sum;
+    }
+
+    /** Mass of the airframe's correction at nodes of τₛ and τⱼ, summed over τₐ. */
+    private double[] airframe(int r, int s, int j, Branch branch, int siblingExponent) {
+        Message all = branch.airframe(s, j, -1);
+        Message others = branch.airframe(s, j, place.joint());
+        int exponent = others.exponent() + siblingExponent;
+        if (place.setup() >= 0) {
+            exponent += branch.leaf(place.joint(), place.setup()).exponent();
+        }
+        double[] sum = new double[levels.nodes()];
+        long[] own = new long[design.knots()];
+        for (int a = 0; a < design.airframe().size(); a++) {
+            int cell = levels.cell(r, s, j, a);
+            if (peaks[cell] - best > NEGLIGIBLE) {
+                if (!all.isFlat()) {
+                    MeanEvidence.atKnots(own, 0, all, levels.airframe(a), design);
+                }
+                MeanPosterior mean = new MeanPosterior(levels, evidence.without(own, cell * design.knots()));
+                double scale = FastMath.exp(mean.peak() + levels.logWeight(cell) + exponent * LN_2 - best);
+                add(sum, mean.airframe(levels.airframe(a), levels.airframeSd(a)), scale);
+                used++;
+            }
+        }
+        multiply(sum, others);
+        return sum;
+    }
+
+    private static void addTo(double[] sum, double[] mass, Smoothing smoothing) {
+        add(sum, smoothing.density(mass), 1);
+    }
+
+    private static void add(double[] sum, double[] values, double scale) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += scale * values[i];
+        }
+    }
+
+    private static void multiply(double[] mass, Message message) {
+        if (!message.isFlat()) {
+            double[] values = message.values();
+            for (int i = 0; i < mass.length; i++) {
+                mass[i] *= values[i];
+            }
+        }
+    }
+}

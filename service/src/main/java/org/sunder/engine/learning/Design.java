@@ -1,0 +1,59 @@
+package org.sunder.engine.learning;
+
+import java.util.List;
+
+/**
+ * Where the posterior is evaluated: the nodes of the hyperparameters in units of their priors, and the grids of the
+ * correction c and of the fleet's mean μ.
+ *
+ * @param scatter scores of ln σ
+ * @param band scores of ln δ
+ * @param airframe τₐ in units of its scale
+ * @param joint τⱼ in units of its scale
+ * @param setup τₛ in units of its scale
+ * @param corrections grid of c
+ * @param knotStride knots of μ lie on every {@code knotStride}-th node of c
+ * @param knotHalf knots of μ on either side of 0
+ */
+record Design(
+        List<Node> scatter,
+        List<Node> band,
+        List<Node> airframe,
+        List<Node> joint,
+        List<Node> setup,
+        Grid corrections,
+        int knotStride,
+        int knotHalf) {
+
+    /** Step of c; a product of Gaussians as narrow as 0.03 is still summed to 1e-6. */
+    private static final double STEP = 0.025;
+    /** Nodes of c on either side of 0: |c| up to 2.4, a factor of 11. */
+    private static final int HALF = 96;
+
+    /** The design of the engine's answers for the given priors. */
+    static Design standard(Priors priors) {
+        return new Design(
+                priors.scatterLogSd() == 0 ? Rules.known() : Rules.normal(0.9, 3),
+                priors.bandLogSd() == 0 ? Rules.known() : Rules.normal(0.9, 3),
+                priors.airframeScale() == 0 ? Rules.known() : Rules.halfNormal(5, 3.2),
+                priors.jointScale() == 0 ? Rules.known() : Rules.halfNormalGauss3(),
+                priors.setupScale() == 0 ? Rules.known() : Rules.halfNormalGauss2(),
+                Grid.symmetric(STEP, HALF),
+                2,
+                (int) Math.ceil(4.2 * priors.meanSd() / (2 * STEP)));
+    }
+
+    int knots() {
+        return 2 * knotHalf + 1;
+    }
+
+    /** Index in the grid of c of the first knot of μ. */
+    int firstKnot() {
+        return (corrections.size() - 1) / 2 - knotHalf * knotStride;
+    }
+
+    /** Number of combinations of the three between-level standard deviations. */
+    int spreads() {
+        return airframe.size() * joint.size() * setup.size();
+    }
+}

@@ -1,0 +1,30 @@
+package org.sunder.engine.learning;
+
+/**
+ * Equally spaced nodes.
+ *
+ * @param low first node
+ * @param step distance of two nodes, positive
+ * @param size number of nodes, 2 or more
+ */
+record Grid(double low, double step, int size) {
+
+    Grid {
+        if (!(step > 0) || size < 2) {
+            throw new IllegalArgumentException("a grid needs a positive step and two nodes or more");
+        }
+    }
+
+    /** A grid symmetric about 0 with {@code half} steps on either side. */
+    static Grid symmetric(double step, int half) {
+        return new Grid(-half * step, step, 2 * half + 1);
+    }
+
+    double node(int i) {
+        return low + i * step;
+    }
+
+    double high() {
+        return node(size - 1);
+    }
+}

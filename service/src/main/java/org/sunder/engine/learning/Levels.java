@@ -1,0 +1,115 @@
+package org.sunder.engine.learning;
+
+import java.util.List;
+import org.hipparchus.util.FastMath;
+
+/**
+ * The priors, the design and what follows from them for every fleet: the nodes of (σ, δ) and the smoothing between
+ * the levels of the tree.
+ */
+final class Levels {
+
+    private final Priors priors;
+    private final Design design;
+    private final List<Row> rows;
+    private final List<Smoothing> airframe;
+    private final List<Smoothing> joint;
+    private final double[] logWeights;
+    private final double[] logPriors;
+
+    Levels(Priors priors, Design design) {
+        this.priors = priors;
+        this.design = design;
+        this.rows = Row.of(design, priors);
+        this.airframe = design.airframe().stream()
+                .map(node -> smoothing(priors.airframeScale() * node.value()))
+                .toList();
+        this.joint = design.joint().stream()
+                .map(node -> smoothing(priors.jointScale() * node.value()))
+                .toList();
+        this.logWeights = weights();
+        this.logPriors = priorsAtKnots();
+    }
+
+    private Smoothing smoothing(double sd) {
+        return Smoothing.of(sd, design.corrections().step());
+    }
+
+    Priors priors() {
+        return priors;
+    }
+
+    Design design() {
+        return design;
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+
+    int nodes() {
+        return design.corrections().size();
+    }
+
+    Smoothing airframe(int a) {
+        return airframe.get(a);
+    }
+
+    double airframeSd(int a) {
+        return priors.airframeScale() * design.airframe().get(a).value();
+    }
+
+    Smoothing joint(int j) {
+        return joint.get(j);
+    }
+
+    /** Smoothing from a setup to its joint: τₛ and the setup's own input uncertainty add in squares. */
+    Smoothing setup(int s, double inputSd) {
+        return smoothing(
+                FastMath.hypot(priors.setupScale() * design.setup().get(s).value(), inputSd));
+    }
+
+    /** Number of one combination of (σ, δ), τₛ, τⱼ and τₐ. */
+    int cell(int r, int s, int j, int a) {
+        return ((r * design.setup().size() + s) * design.joint().size() + j)
+                        * design.airframe().size()
+                + a;
+    }
+
+    /** Log prior weight of one combination of hyperparameters. */
+    double logWeight(int cell) {
+        return logWeights[cell];
+    }
+
+    /** Log of the prior density of the fleet's mean at a knot. */
+    double logPriorAtKnot(int k) {
+        return logPriors[k];
+    }
+
+    private double[] weights() {
+        double[] result = new double[rows.size() * design.spreads()];
+        int cell = 0;
+        for (Row row : rows) {
+            for (Node s : design.setup()) {
+                for (Node j : design.joint()) {
+                    for (Node a : design.airframe()) {
+                        result[cell++] = FastMath.log(row.weight() * s.weight() * j.weight() * a.weight());
+                    }
+                }
+            }
+        }
+        return result;
+    }
+
+    private double[] priorsAtKnots() {
+        double[] result = new double[design.knots()];
+        for (int k = 0; k < result.length; k++) {
+            double score = (k - design.knotHalf())
+                    * design.knotStride()
+                    * design.corrections().step()
+                    / priors.meanSd();
+            result[k] = -0.5 * score * score - FastMath.log(priors.meanSd() * FastMath.sqrt(2 * Math.PI));
+        }
+        return result;
+    }
+}

@@ -1,0 +1,104 @@
+package org.sunder.engine.learning;
+
+import java.util.stream.IntStream;
+import org.hipparchus.util.FastMath;
+
+/**
+ * What airframes say about the fleet's mean μ: the log likelihood at the knots of μ for every combination of (σ, δ,
+ * τₛ, τⱼ, τₐ), summed over airframes.
+ *
+ * <p>The sums are whole numbers of 2⁻³⁶, so adding and taking away airframes is exact, in any order: the evidence of
+ * all others is the sum less one's own, and a new trial changes one airframe's term only. One term is held to
+ * ±10,000 and its rounding is 7e-12; 10,000 airframes fit. Array: [rows × τₛ × τⱼ × τₐ × knots]. Immutable.
+ */
+final class MeanEvidence {
+
+    private static final double UNIT = 0x1p-36;
+    private static final double LN_2 = 0.6931471805599453;
+    /** A log likelihood below this is held here; far beyond what could count. */
+    private static final double FLOOR = -1e4;
+
+    private final long[] sums;
+
+    private MeanEvidence(long[] sums) {
+        this.sums = sums;
+    }
+
+    static MeanEvidence none(Levels levels) {
+        return new MeanEvidence(
+                new long
+                        [levels.rows().size()
+                                * levels.design().spreads()
+                                * levels.design().knots()]);
+    }
+
+    /** The evidence of one airframe alone. */
+    static MeanEvidence of(AirframeLog log, Levels levels) {
+        MeanEvidence result = none(levels);
+        if (log.hasTrials()) {
+            IntStream.range(0, levels.rows().size())
+                    .forEach(r -> fill(
+                            result.sums, r, new Branch(levels, levels.rows().get(r), log), levels));
+        }
+        return result;
+    }
+
+    private static void fill(long[] sums, int r, Branch branch, Levels levels) {
+        Design design = levels.design();
+        for (int s = 0; s < design.setup().size(); s++) {
+            for (int j = 0; j < design.joint().size(); j++) {
+                Message message = branch.airframe(s, j, -1);
+                for (int a = 0; a < design.airframe().size(); a++) {
+                    atKnots(sums, levels.cell(r, s, j, a) * design.knots(), message, levels.airframe(a), design);
+                }
+            }
+        }
+    }
+
+    /** Writes one airframe's log likelihood at the knots of μ. */
+    static void atKnots(long[] target, int start, Message message, Smoothing smoothing, Design design) {
+        int first = design.firstKnot();
+        int stride = design.knotStride();
+        double[] smooth = smoothing.likelihood(message.values(), first, first + (design.knots() - 1) * stride + 1);
+        for (int k = 0; k < design.knots(); k++) {
+            double log = FastMath.log(smooth[k * stride]) + message.exponent() * LN_2;
+            target[start + k] = Math.round(Math.max(log, FLOOR) / UNIT);
+        }
+    }
+
+    MeanEvidence plus(MeanEvidence other) {
+        long[] result = sums.clone();
+        for (int i = 0; i < result.length; i++) {
+            result[i] += other.sums[i];
+        }
+        return new MeanEvidence(result);
+    }
+
+    MeanEvidence minus(MeanEvidence other) {
+        long[] result = sums.clone();
+        for (int i = 0; i < result.length; i++) {
+            result[i] -= other.sums[i];
+        }
+        return new MeanEvidence(result);
+    }
+
+    /** Log of the density of μ at its peak, prior and weight included, for every combination. */
+    double[] peaks(Levels levels) {
+        int knots = levels.design().knots();
+        double[] result = new double[sums.length / knots];
+        long[] nothing = new long[knots];
+        for (int cell = 0; cell < result.length; cell++) {
+            result[cell] = new MeanPosterior(levels, without(nothing, cell * knots)).peak() + levels.logWeight(cell);
+        }
+        return result;
+    }
+
+    /** Log likelihood at the knots of one combination, less an airframe's own term. */
+    double[] without(long[] own, int start) {
+        double[] result = new double[own.length];
+        for (int k = 0; k < result.length; k++) {
+            result[k] = (sums[start + k] - own[k]) * UNIT;
+        }
+        return result;
+    }
+}

@@ -1,0 +1,31 @@
+package org.sunder.engine.learning;
+
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/** Zeros of rising functions of a log ratio. */
+final class Root {
+
+    /** Log ratios beyond this, a factor of 3e8, are no charge at all. */
+    private static final double REACH = 20;
+    /** Accuracy of a root. */
+    private static final double ACCURACY = 1e-11;
+
+    private static final int MAX_EVALUATIONS = 200;
+
+    private Root() {}
+
+    /** Where a rising function is zero. */
+    static double ofRising(DoubleUnaryOperator function) {
+        double low = -1;
+        double high = 1;
+        while (function.applyAsDouble(low) > 0 && low > -REACH) {
+            low *= 2;
+        }
+        while (function.applyAsDouble(high) < 0 && high < REACH) {
+            high *= 2;
+        }
+        return new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, ACCURACY, 5)
+                .solve(MAX_EVALUATIONS, function::applyAsDouble, low, high);
+    }
+}

@@ -1,0 +1,129 @@
+package org.sunder.engine.learning;
+
+/**
+ * The posterior mass of the log correction c at one node of (σ, δ): mass [nodes] on the grid of c.
+ *
+ * <p>Between nodes the density is taken as smooth: cumulative mass by a four-point rule, between nodes by cubic Hermite
+ * interpolation with the density as its slope.
+ */
+final class Slice {
+
+    private final Row row;
+    private final Grid grid;
+    private final double[] mass;
+    private final double sum;
+
+    Slice(Row row, Grid grid, double[] mass) {
+        this.row = row;
+        this.grid = grid;
+        this.mass = mass;
+        double total = 0;
+        for (double value : mass) {
+            total += value;
+        }
+        this.sum = total;
+    }
+
+    Row row() {
+        return row;
+    }
+
+    Grid grid() {
+        return grid;
+    }
+
+    double mass() {
+        return sum;
+    }
+
+    double massAt(int i) {
+        return i < 0 || i >= mass.length ? 0 : mass[i];
+    }
+
+    Slice scaled(double factor) {
+        double[] result = new double[mass.length];
+        for (int i = 0; i < result.length; i++) {
+            result[i] = mass[i] * factor;
+        }
+        return new Slice(row, grid, result);
+    }
+
+    Slice after(Trial trial, double lapse) {
+        double[] result = mass.clone();
+        Branch.multiply(result, row, trial, lapse, grid);
+        return new Slice(row, grid, result);
+    }
+
+    double chance(Outcome outcome, double x) {
+        double total = 0;
+        for (int i = 0; i < mass.length; i++) {
+            if (mass[i] != 0) {
+                total += mass[i] * row.chance(outcome, x, grid.node(i));
+            }
+        }
+        return total;
+    }
+
+    double firstMoment() {
+        double total = 0;
+        for (int i = 0; i < mass.length; i++) {
+            total += mass[i] * grid.node(i);
+        }
+        return total;
+    }
+
+    double secondMoment(double about) {
+        double total = 0;
+        for (int i = 0; i < mass.length; i++) {
+            double off = grid.node(i) - about;
+            total += mass[i] * off * off;
+        }
+        return total;
+    }
+
+    double edge(int nodes) {
+        double total = 0;
+        for (int i = 0; i < nodes; i++) {
+            total += mass[i] + mass[mass.length - 1 - i];
+        }
+        return total;
+    }
+
+    double density(double c) {
+        double position = (c - grid.low()) / grid.step();
+        int i = (int) Math.floor(position);
+        double t = position - i;
+        return (massAt(i) * (1 - t) + massAt(i + 1) * t) / grid.step();
+    }
+
+    /** Mass below c. */
+    double below(double c) {
+        double position = (c - grid.low()) / grid.step();
+        if (position <= -1) {
+            return 0;
+        }
+        if (position >= mass.length) {
+            return sum;
+        }
+        int i = (int) Math.floor(position);
+        double before = upTo(i);
+        double cell = cell(i);
+        double t = position - i;
+        double bend = massAt(i) + massAt(i + 1) - 2 * cell;
+        return before + t * (massAt(i) + t * (cell - massAt(i) - bend * (1 - t)));
+    }
+
+    /** Mass from the start of the grid to node i. */
+    private double upTo(int i) {
+        double total = 0;
+        for (int k = -1; k < i; k++) {
+            total += cell(k);
+        }
+        return total;
+    }
+
+    /** Mass between nodes i and i + 1: ∫ of the cubic through four nodes. */
+    private double cell(int i) {
+        return (13 * (massAt(i) + massAt(i + 1)) - massAt(i - 1) - massAt(i + 2)) / 24;
+    }
+}

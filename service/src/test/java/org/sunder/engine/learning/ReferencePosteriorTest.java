@@ -1,0 +1,97 @@
+package org.sunder.engine.learning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The tree's posterior against the nested quadrature of the same model in another language. */
+class ReferencePosteriorTest {
+
+    private static final double[] CHANCES = {0.025, 0.05, 0.1, 0.25, 0.5, 0.75, 0.9, 0.95, 0.975};
+
+    /** Columns: case; tolerance of quantiles within 5 to 95 %, beyond, of means of σ and δ, of chances. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0.003, 0.006, 0.001, 0.001", "A, 0.003, 0.006, 0.001, 0.001",
+        "B, 0.003, 0.006, 0.001, 0.001", "C, 0.003, 0.006, 0.001, 0.001"
+    })
+    void fineDesignReproducesTheReference(String name, double inner, double outer, double means, double chances) {
+        compare(name, ReferenceCases.fine(ReferenceCases.PRIORS, 0.0125), inner, outer, means, chances);
+    }
+
+    /** The tolerances are the accuracy measured for the standard design, rounded up. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0.0045, 0.007, 0.001, 0.001", "A, 0.003, 0.006, 0.001, 0.001",
+        "B, 0.003, 0.006, 0.001, 0.001", "C, 0.003, 0.006, 0.001, 0.001"
+    })
+    void standardDesignStaysNearTheReference(String name, double inner, double outer, double means, double chances) {
+        compare(name, Design.standard(ReferenceCases.PRIORS), inner, outer, means, chances);
+    }
+
+    /** Log probability of the outcomes in the order listed, from the same quadrature. */
+    @ParameterizedTest
+    @CsvSource({"A, -17.94318", "B, -1.33578", "C, -0.53149"})
+    void marginalLikelihoodIsTheReferences(String name, double expected) {
+        FleetLog log = ReferenceCases.log(name);
+        Design fine = ReferenceCases.fine(ReferenceCases.PRIORS, 0.0125);
+        assertThat(FleetModel.of(log, ReferenceCases.PRIORS, fine).logMarginalLikelihood())
+                .isCloseTo(expected, within(1e-3));
+        assertThat(FleetModel.of(log, ReferenceCases.PRIORS).logMarginalLikelihood())
+                .isCloseTo(expected, within(0.07));
+    }
+
+    private static void compare(String name, Design design, double inner, double outer, double means, double chances) {
+        FleetModel model = FleetModel.of(ReferenceCases.log(name), ReferenceCases.PRIORS, design);
+        List<String> misses = new ArrayList<>();
+        for (String[] cells : ReferenceCases.rows("quadrature-posterior.csv")) {
+            if (cells[0].equals(name)) {
+                quantiles(model, cells, inner, outer, means, misses);
+            }
+        }
+        for (String[] cells : ReferenceCases.rows("quadrature-predictive.csv")) {
+            if (cells[0].equals(name)) {
+                LeafPosterior leaf = leaf(model, cells[1]);
+                double x = StrictMath.log(Double.parseDouble(cells[2]));
+                note(misses, String.join(",", cells) + " none", leaf.pNone(x), cells[3], chances);
+                note(misses, String.join(",", cells) + " full", leaf.pSeparated(x), cells[4], chances);
+            }
+        }
+        assertThat(misses).isEmpty();
+    }
+
+    private static void quantiles(
+            FleetModel model, String[] cells, double inner, double outer, double means, List<String> misses) {
+        String node = cells[1];
+        LeafPosterior leaf =
+                leaf(model, node.replaceAll("\\D+(99)?|new", "").isEmpty() ? "new" : node.replaceAll("x99|\\D", ""));
+        if (node.equals("sigma")) {
+            note(misses, "sigma", leaf.scatterMean(), cells[2], means);
+        } else if (node.equals("delta")) {
+            note(misses, "delta", leaf.bandMean(), cells[2], means);
+        } else if (node.startsWith("c") || node.startsWith("x99")) {
+            for (int i = 0; i < CHANCES.length; i++) {
+                double value = node.startsWith("c")
+                        ? leaf.correctionQuantile(CHANCES[i])
+                        : leaf.ownLogRatioQuantile(CHANCES[i], 0.99);
+                note(misses, node + " " + CHANCES[i], value, cells[3 + i], i == 0 || i == 8 ? outer : inner);
+            }
+        }
+    }
+
+    private static LeafPosterior leaf(FleetModel model, String group) {
+        return model.leaf(
+                group.equals("new") ? new Leaf.NewAirframe(0) : new Leaf.Logged(Integer.parseInt(group) - 1, 0, 0));
+    }
+
+    private static void note(List<String> misses, String what, double value, String expected, double tolerance) {
+        double error = Math.abs(value - Double.parseDouble(expected));
+        if (!(error <= tolerance)) {
+            misses.add("%s: %.6f instead of %s".formatted(what, value, expected));
+        }
+    }
+}
