@@ -56,7 +56,7 @@ public class SetupPhysics {
 
     private static Fault fault(String base, SetupFault fault) {
         String pointer =
-                base + "/" + fault.path().replace("[", "/").replace("]", "").replace('.', '/');
+                base + "/" + SheetTranslation.pathInSheet(fault.path()).replace("[", "/").replace("]", "").replace('.', '/');
         return new Fault(pointer, fault.detail(), "unsound", fault.allowed(), fault.value());
     }
 }

@@ -3,16 +3,31 @@ package org.sunder.advice.web;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.sunder.advice.Advising;
+import org.sunder.advice.Decision;
 import org.sunder.advice.Estimate;
+import org.sunder.advice.FlightReport;
+import org.sunder.advice.NextAdvice;
 import org.sunder.airframe.Display;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.LogUncertainty;
+import org.sunder.engine.planning.FlightCharge;
+import org.sunder.engine.planning.NextStep;
+import org.sunder.engine.planning.TestsAlone;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.GroundTestView;
 
 /** From what was computed to what is answered. */
 final class AdviceViews {
 
     private static final MathContext DIGITS = new MathContext(3);
+    private static final List<String> QUESTIONS = List.of(
+            "Were all pins in, and of the size in the setup?",
+            "Was it the same powder and lot, all of it loaded?",
+            "Did the igniter fire in the charge, and did the charge burn?",
+            "Did gas leak where it should not?");
 
     private AdviceViews() {}
 
@@ -41,6 +56,103 @@ final class AdviceViews {
                 physics.warnings(),
                 CautionView.all(),
                 estimate.basis());
+    }
+
+    static NextChargeView next(NextAdvice advice) {
+        NextStep step = advice.step();
+        Mass measure = advice.measure();
+        boolean fire = step instanceof NextStep.Fire;
+        return new NextChargeView(
+                decision(step),
+                fire ? charge(step, measure) : null,
+                step instanceof NextStep.Stop ? charge(step, measure) : null,
+                why(step, measure),
+                step instanceof NextStep.Fire f ? ProbabilityView.of(f.probabilities()) : null,
+                advice.evidence().evidence(),
+                advice.evidence().reason(),
+                advice.evidence().whatWouldRaiseIt(),
+                Display.charge(advice.physics().handbookCharge(), measure),
+                CorrectionView.of(advice.correction()),
+                CeilingView.of(advice.physics().ceiling(), measure),
+                following(step, measure),
+                CautionView.all(),
+                advice.basis());
+    }
+
+    static FlightChargeView flight(FlightReport report, BigDecimal reliability) {
+        FlightCharge charge = report.charge();
+        Mass measure = report.measure();
+        TestsAlone alone = charge.testsAlone();
+        return new FlightChargeView(
+                Display.onMeasure(charge.charge(), measure),
+                Display.onMeasure(charge.backup().charge(), measure),
+                charge.backup().bound(),
+                reliability,
+                ProbabilityView.rounded(charge.modelChance()),
+                new FlightChargeView.TestsAloneView(
+                        alone.counted(),
+                        alone.separated(),
+                        ProbabilityView.rounded(alone.lowerBound()),
+                        BigDecimal.valueOf(alone.confidence())),
+                report.evidence().evidence(),
+                report.evidence().reason(),
+                report.evidence().whatWouldRaiseIt(),
+                Display.charge(report.physics().handbookCharge(), measure),
+                CorrectionView.of(report.correction()),
+                CeilingView.of(report.physics().ceiling(), measure),
+                CautionView.all(),
+                report.basis());
+    }
+
+    static LoggedTestView logged(GroundTest test, NextAdvice next) {
+        LoggedTestView.SurpriseView surprise = test.counted() && Advising.surprising(test)
+                ? new LoggedTestView.SurpriseView(
+                        ProbabilityView.rounded(
+                                test.forecast().of(test.report().outcome())),
+                        QUESTIONS,
+                        "/api/ground-tests/" + test.id() + "/void")
+                : null;
+        return new LoggedTestView(GroundTestView.of(test), CorrectionView.of(next.correction()), surprise, next(next));
+    }
+
+    private static Decision decision(NextStep step) {
+        if (step instanceof NextStep.Fire) {
+            return Decision.FIRE;
+        }
+        return step instanceof NextStep.Stop ? Decision.STOP : Decision.CHANGE_SETUP;
+    }
+
+    private static @Nullable Mass charge(NextStep step, Mass measure) {
+        if (step instanceof NextStep.Fire fire) {
+            return Display.onMeasure(fire.charge(), measure);
+        }
+        return step instanceof NextStep.Stop stop
+                ? Display.onMeasure(stop.flightCharge().charge(), measure)
+                : null;
+    }
+
+    private static String why(NextStep step, Mass measure) {
+        if (step instanceof NextStep.Fire fire) {
+            return fire.why();
+        }
+        if (step instanceof NextStep.ChangeSetup change) {
+            Mass highest = Display.limit(change.highestCharge(), measure);
+            return change.reason() + " At " + highest.value() + " " + highest.unit()
+                    + ", the highest, the chance of separating is "
+                    + ProbabilityView.rounded(change.chanceAtHighest()) + "; fewer pins or less volume would have to"
+                    + " bring the handbook charge to " + digits(change.requiredScale()) + " of what it is.";
+        }
+        return "The target charge has separated the joint on the ground, and little is left to learn.";
+    }
+
+    private static List<NextChargeView.FollowingView> following(NextStep step, Mass measure) {
+        if (!(step instanceof NextStep.Fire fire)) {
+            return List.of();
+        }
+        return fire.then().stream()
+                .map(after -> new NextChargeView.FollowingView(
+                        after.outcome(), decision(after.step()), charge(after.step(), measure)))
+                .toList();
     }
 
     private static EstimateView.Uncertainty uncertainty(LogUncertainty u) {

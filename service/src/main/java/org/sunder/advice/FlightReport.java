@@ -1,0 +1,25 @@
+package org.sunder.advice;
+
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.planning.EvidenceReport;
+import org.sunder.engine.planning.FlightCharge;
+import org.sunder.engine.quantity.Mass;
+
+/**
+ * The charge that the tests support for flight.
+ *
+ * @param charge primary, backup and the two honest numbers
+ * @param evidence how far the tests support it
+ * @param correction learned factor on the handbook charge
+ * @param physics the setup in physics
+ * @param measure step of charges
+ * @param basis what it rests on
+ */
+public record FlightReport(
+        FlightCharge charge,
+        EvidenceReport evidence,
+        CorrectionFactor correction,
+        JointPhysics physics,
+        Mass measure,
+        Basis basis) {}

@@ -1,0 +1,25 @@
+package org.sunder.advice;
+
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.planning.EvidenceReport;
+import org.sunder.engine.planning.NextStep;
+import org.sunder.engine.quantity.Mass;
+
+/**
+ * What to do next at a joint.
+ *
+ * @param step fire, stop or change the setup
+ * @param evidence how far the tests support a flight charge
+ * @param correction learned factor on the handbook charge
+ * @param physics the setup in physics
+ * @param measure step of charges
+ * @param basis what it rests on
+ */
+public record NextAdvice(
+        NextStep step,
+        EvidenceReport evidence,
+        CorrectionFactor correction,
+        JointPhysics physics,
+        Mass measure,
+        Basis basis) {}

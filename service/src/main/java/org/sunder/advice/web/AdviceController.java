@@ -1,0 +1,98 @@
+package org.sunder.advice.web;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import java.math.BigDecimal;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.sunder.advice.Advising;
+import org.sunder.advice.Estimates;
+import org.sunder.advice.History;
+import org.sunder.airframe.Airframe;
+import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.UnitSystem;
+
+/** What physics and log say, over HTTP. */
+@RestController
+@Tag(name = "Advice")
+class AdviceController {
+
+    private final Airframes airframes;
+    private final Estimates estimates;
+    private final Advising advising;
+    private final History history;
+
+    AdviceController(Airframes airframes, Estimates estimates, Advising advising, History history) {
+        this.airframes = airframes;
+        this.estimates = estimates;
+        this.advising = advising;
+        this.history = history;
+    }
+
+    @GetMapping("/api/joints/{id}/estimate")
+    @Operation(
+            operationId = "getEstimate",
+            summary = "The physics of the setup in force",
+            description = "Free volume, area, retention, threshold pressure, handbook charge with its uncertainty, and"
+                    + " what the log makes of it. Charges here are estimates, not charges to fly.")
+    EstimateView estimate(
+            @PathVariable UUID id,
+            @Parameter(description = "Units of the answer; the airframe's where not given.")
+                    @RequestParam(required = false) @Nullable UnitSystem units) {
+        return AdviceViews.estimate(estimates.of(id), display(id, units));
+    }
+
+    @GetMapping("/api/joints/{id}/next-charge")
+    @Operation(
+            operationId = "getNextCharge",
+            summary = "What to fire next",
+            description = "The main call: fire this much next on the ground, or stop, or change the setup; with the"
+                    + " chances of each outcome and what would follow each.")
+    NextChargeView nextCharge(@PathVariable UUID id) {
+        return AdviceViews.next(advising.next(id));
+    }
+
+    @GetMapping("/api/joints/{id}/flight-charge")
+    @Operation(
+            operationId = "getFlightCharge",
+            summary = "What to fly",
+            description = "Primary and backup charge, how sure the model is, what the tests alone show, and the evidence."
+                    + " Refused until a counted test has separated the joint.")
+    FlightChargeView flightCharge(
+            @PathVariable UUID id,
+            @Parameter(description = "Chance of separating to aim at.", example = "0.99")
+                    @RequestParam(defaultValue = "0.99")
+                    @DecimalMin(value = "0.8", message = "0.8 to 0.999")
+                    @DecimalMax(value = "0.999", message = "0.8 to 0.999")
+                    BigDecimal reliability) {
+        return AdviceViews.flight(advising.flight(id, reliability.doubleValue()), reliability);
+    }
+
+    @GetMapping("/api/airframes/{id}/history")
+    @Operation(
+            operationId = "getHistory",
+            summary = "Everything that happened to an airframe",
+            description = "Setups, tests, voids, and the corrections as they stood then, oldest first.")
+    HistoryView history(@PathVariable UUID id) {
+        Airframe airframe = airframes.get(id);
+        return new HistoryView(
+                airframe.id(),
+                airframe.name(),
+                history.of(id).stream().map(HistoryView.EntryView::of).toList());
+    }
+
+    private Display display(UUID jointId, @Nullable UnitSystem units) {
+        return new Display(
+                units != null
+                        ? units
+                        : airframes.get(airframes.getJoint(jointId).airframeId()).units());
+    }
+}

@@ -1,0 +1,89 @@
+package org.sunder.advice.web;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
+import org.springframework.web.bind.annotation.RestController;
+import org.sunder.advice.Advising;
+import org.sunder.advice.TestLogging;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.GroundTestView;
+import org.sunder.http.Created;
+import org.sunder.http.DurableTransactions;
+import org.sunder.http.IdempotentCreation;
+
+/** Logging over HTTP: every answer says what was learned and what to do next. */
+@RestController
+@Tag(name = "Ground tests")
+class LoggingController {
+
+    private final TestLogging logging;
+    private final Advising advising;
+    private final IdempotentCreation creation;
+    private final DurableTransactions transactions;
+
+    LoggingController(
+            TestLogging logging, Advising advising, IdempotentCreation creation, DurableTransactions transactions) {
+        this.logging = logging;
+        this.advising = advising;
+        this.creation = creation;
+        this.transactions = transactions;
+    }
+
+    @PostMapping("/api/joints/{id}/ground-tests")
+    @Operation(
+            operationId = "logGroundTest",
+            summary = "Log a ground test",
+            description = "Takes a report into the log. Send an Idempotency-Key, so that a report sent twice is stored"
+                    + " once. The answer carries the new correction and the next charge.")
+    @ApiResponse(
+            responseCode = "201",
+            description = "The test is in the log.",
+            content = @Content(schema = @Schema(implementation = LoggedTestView.class)))
+    ResponseEntity<Object> log(
+            @PathVariable UUID id,
+            @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
+            @RequestBody TestRequest body) {
+        return creation.create(IdempotentCreation.scope("logGroundTest", id), key, body, () -> {
+            GroundTest test = logging.log(id, body.setupRevision(), body.report());
+            return new Created("/api/ground-tests/" + test.id(), GroundTestView.tag(test), view(test));
+        });
+    }
+
+    @PostMapping("/api/ground-tests/{id}/void")
+    @Operation(
+            operationId = "voidGroundTest",
+            summary = "Take a test out of the fit",
+            description = "For a test that says nothing about the joint: the igniter failed, the charge did not burn, a pin"
+                    + " was missing. It stays in the log with the reason.")
+    ResponseEntity<LoggedTestView> takeOut(@PathVariable UUID id, @RequestBody ReasonRequest body) {
+        return mark(id, true, body.reason());
+    }
+
+    @PostMapping("/api/ground-tests/{id}/unvoid")
+    @Operation(
+            operationId = "unvoidGroundTest",
+            summary = "Take a test back into the fit",
+            description = "Lifts a void; both stay in the log with their times.")
+    ResponseEntity<LoggedTestView> takeBack(@PathVariable UUID id, @RequestBody ReasonRequest body) {
+        return mark(id, false, body.reason());
+    }
+
+    private ResponseEntity<LoggedTestView> mark(UUID id, boolean voided, String reason) {
+        LoggedTestView view = transactions.commit(() -> view(logging.mark(id, voided, reason)));
+        return ResponseEntity.ok(view);
+    }
+
+    private LoggedTestView view(GroundTest test) {
+        return AdviceViews.logged(test, advising.next(test.jointId()));
+    }
+}
