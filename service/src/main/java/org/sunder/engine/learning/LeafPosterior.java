@@ -145,9 +145,13 @@ public final class LeafPosterior {
      * @param reliability R, in (0, 1)
      */
     public double ownLogRatioQuantile(double p, double reliability) {
+        return Root.ofRising(x -> ownLogRatioChance(x, reliability) - requireChance(p));
+    }
+
+    /** Chance that the joint's own x_R, see {@link #ownLogRatioQuantile}, is at most x. */
+    public double ownLogRatioChance(double x, double reliability) {
         double z = -FastMath.sqrt(2) * Erf.erfcInv(2 * requireChance(reliability));
-        return Root.ofRising(
-                x -> below(slice -> x - slice.row().delta() - z * slice.row().sigma()) - p);
+        return below(slice -> x - slice.row().delta() - z * slice.row().sigma());
     }
 
     private double below(ToDoubleFunction<Slice> limit) {

@@ -8,6 +8,9 @@ package org.sunder.engine.learning;
  */
 final class Slice {
 
+    /** Mass of a node that does not count when charges are compared. */
+    private static final double TINY = 1e-8;
+
     private final Row row;
     private final Grid grid;
     private final double[] mass;
@@ -34,6 +37,28 @@ final class Slice {
 
     double mass() {
         return sum;
+    }
+
+    int size() {
+        return mass.length;
+    }
+
+    /** The same density on every {@code stride}-th node, the nodes of no mass at either end cut off. */
+    Slice thinned(int stride) {
+        int from = 0;
+        int to = mass.length;
+        while (from + stride < to && mass[from] < TINY) {
+            from += stride;
+        }
+        while (to - stride > from && mass[to - 1] < TINY) {
+            to--;
+        }
+        int size = Math.max(2, (to - from + stride - 1) / stride);
+        double[] result = new double[size];
+        for (int i = 0; i < size; i++) {
+            result[i] = massAt(from + i * stride) * stride;
+        }
+        return new Slice(row, new Grid(grid.node(from), grid.step() * stride, size), result);
     }
 
     double massAt(int i) {

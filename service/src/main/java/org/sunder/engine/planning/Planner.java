@@ -1,0 +1,164 @@
+package org.sunder.engine.planning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import org.hipparchus.util.FastMath;
+import org.sunder.engine.learning.Forecast;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.Outlook;
+
+/**
+ * Chooses what to do next: fire, stop, or change the setup.
+ *
+ * <p>Among the charges that every safeguard allows, the one that minimises the expected ln of the target charge after
+ * the test plus the price of the tests still to come; once the excess is small enough, the target charge itself as the
+ * confirming test. Deterministic: ties go to the smaller charge.
+ */
+public final class Planner {
+
+    /** Charges compared; a fine measure offers more than can differ in worth. */
+    private static final int CANDIDATES = 16;
+    /** Charges less likely to separate than this are not worth a test. */
+    private static final double LEAST_CHANCE = 0.05;
+    /** Below this chance that the joint's own target charge is within the limits, the setup has to change. */
+    private static final double HOPELESS = 0.25;
+
+    private Planner() {}
+
+    /** What to do next, and what would follow each outcome. */
+    public static NextStep nextCharge(PlanningCase on) {
+        return ladder(on, 1);
+    }
+
+    /**
+     * What to do next, rolled forward over outcomes without damage.
+     *
+     * @param depth how many firings ahead consequences are given; 0 gives none
+     */
+    public static NextStep ladder(PlanningCase on, int depth) {
+        Target target = Target.of(on);
+        EvidenceReport evidence = EvidenceReport.of(on, target);
+        if (evidence.evidence() == Evidence.SUFFICIENT) {
+            return new NextStep.Stop(FlightCharge.of(on, target));
+        }
+        int highest = highestWithinLimits(on);
+        if (highest < 1 || ownChance(on, highest) < HOPELESS) {
+            return changeSetup(
+                    on, highest, "The target reliability is not within reach below the highest charge" + " allowed.");
+        }
+        boolean confirming =
+                target.settled(on) && Safeguards.checkTest(on, target.steps()).isEmpty();
+        if (confirming) {
+            return fire(on, target.steps(), "It is the charge for the target reliability: a confirming test.", depth);
+        }
+        List<Integer> candidates = candidates(on, highest, target);
+        if (candidates.isEmpty()) {
+            return changeSetup(on, highest, "No charge that the measure can give is both allowed and of use.");
+        }
+        return fire(on, best(on, candidates), why(on), depth);
+    }
+
+    private static String why(PlanningCase on) {
+        if (on.counted().isEmpty()) {
+            return "It is a first test, no higher than the middle of what this joint may need.";
+        }
+        return on.surpriseUnanswered()
+                ? "The last test was a surprise, and this one tells most about what this joint needs."
+                : "It tells most about what this joint needs.";
+    }
+
+    private static NextStep fire(PlanningCase on, int steps, String why, int depth) {
+        List<NextStep.Consequence> then = new ArrayList<>();
+        if (depth > 0) {
+            for (Outcome outcome : Outcome.values()) {
+                then.add(new NextStep.Consequence(outcome, ladder(on.after(steps, outcome), depth - 1)));
+            }
+        }
+        return new NextStep.Fire(steps, on.charge(steps), why, on.posterior().outcomes(on.logRatio(steps)), then);
+    }
+
+    private static NextStep changeSetup(PlanningCase on, int highest, String reason) {
+        double charge = Math.max(0, on.charge(highest));
+        double needed = on.handbookCharge()
+                * FastMath.exp(on.posterior().logRatioFor(on.goal().reliability()));
+        double chance = highest < 1 ? 0 : on.posterior().pSeparated(on.logRatio(highest));
+        return new NextStep.ChangeSetup(reason, charge, chance, charge / needed);
+    }
+
+    /** Chance that the joint's own charge for the target reliability is at most so many steps. */
+    private static double ownChance(PlanningCase on, int steps) {
+        return on.posterior().ownLogRatioChance(on.logRatio(steps), on.goal().reliability());
+    }
+
+    /** Most steps that keep to the limits that hold whatever was tested. */
+    private static int highestWithinLimits(PlanningCase on) {
+        double bound = Math.min(Math.min(on.ceiling(), Safeguards.DOMAIN_LIMIT), Safeguards.damageBound(on));
+        int steps = on.stepsAtMost(bound);
+        while (steps > 0 && Safeguards.checkLimits(on, steps).isPresent()) {
+            steps--;
+        }
+        return steps;
+    }
+
+    /** Allowed charges worth comparing: spread evenly in log ratio, and the target charge if it is allowed. */
+    private static List<Integer> candidates(PlanningCase on, int highest, Target target) {
+        int top = Math.min(highest, highestAllowed(on, highest));
+        double low = on.handbookCharge() * FastMath.exp(on.posterior().logRatioFor(LEAST_CHANCE));
+        double bottom = Math.max(1, Math.min(top, on.stepsAtLeast(Math.max(low, Safeguards.knownToDoNothing(on)))));
+        TreeSet<Integer> steps = new TreeSet<>();
+        for (int i = 0; i < CANDIDATES; i++) {
+            double share = i / (CANDIDATES - 1.0);
+            steps.add((int) Math.round(bottom * FastMath.pow(top / bottom, share)));
+        }
+        steps.add(target.steps());
+        return steps.stream()
+                .filter(candidate ->
+                        candidate >= 1 && Safeguards.checkTest(on, candidate).isEmpty())
+                .toList();
+    }
+
+    /** Most steps that the first-charge and step rules allow. */
+    private static int highestAllowed(PlanningCase on, int highest) {
+        double x = Safeguards.highestUndamaged(on).isPresent()
+                ? Safeguards.highestUndamaged(on).getAsDouble() + FastMath.log(Safeguards.LARGEST_STEP)
+                : on.posterior().logRatioFor(Safeguards.FIRST_CHANCE);
+        return Math.min(highest, on.stepsAtMost(on.handbookCharge() * FastMath.exp(x)));
+    }
+
+    private static int best(PlanningCase on, List<Integer> candidates) {
+        Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
+        double[] losses = candidates.stream()
+                .mapToDouble(steps -> Worth.loss(outlook.after(on.logRatio(steps)), on, steps))
+                .toArray();
+        double least = Arrays.stream(losses).min().orElseThrow();
+        int i = 0;
+        while (losses[i] > least + 1e-12) {
+            i++;
+        }
+        return candidates.get(i);
+    }
+
+    /** What a firing is worth: the less, the better. */
+    static final class Worth {
+
+        private Worth() {}
+
+        /** Expected ln of the target charge after a firing, plus the price of tests still to come. */
+        static double loss(List<Forecast> forecasts, PlanningCase on, int steps) {
+            double x = on.logRatio(steps);
+            double loss = 0;
+            for (Forecast forecast : forecasts) {
+                boolean separated = forecast.outcome() == Outcome.SEPARATED
+                        || on.firings().stream().anyMatch(Firing::separated);
+                boolean confirmed = forecast.outcome() == Outcome.SEPARATED && x <= forecast.logRatio();
+                boolean done =
+                        separated && confirmed && forecast.excess() <= on.goal().excessLimit();
+                double toCome = done ? 0 : on.goal().pricePerTest();
+                loss += forecast.probability() * (forecast.logRatio() + toCome);
+            }
+            return loss;
+        }
+    }
+}

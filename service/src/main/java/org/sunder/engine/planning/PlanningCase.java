@@ -1,0 +1,88 @@
+package org.sunder.engine.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.util.FastMath;
+import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.Surprise;
+import org.sunder.engine.learning.Trial;
+
+/**
+ * All that a plan for one joint in its current setup rests on. Charges are whole multiples of the measure's step.
+ *
+ * @param posterior what is known of the current setup; it contains every counted firing
+ * @param handbookCharge what the textbook formula asks for, kg
+ * @param handbookPressure gauge pressure of the handbook charge, Pa
+ * @param ceiling charge never to be exceeded, kg
+ * @param measureStep step of the scale or measure, kg
+ * @param firings firings of this joint, in order of time
+ * @param surpriseUnanswered whether the last counted firing was a surprise, see {@link Surprise}
+ * @param setupChanged whether the setup was changed since the last counted separated firing
+ * @param goal what is aimed at
+ */
+public record PlanningCase(
+        LeafPosterior posterior,
+        double handbookCharge,
+        double handbookPressure,
+        double ceiling,
+        double measureStep,
+        List<Firing> firings,
+        boolean surpriseUnanswered,
+        boolean setupChanged,
+        Goal goal) {
+
+    /** A charge on the grid may differ from its decimal value by rounding; relative. */
+    private static final double ROUNDING = 1e-9;
+
+    public PlanningCase {
+        firings = List.copyOf(firings);
+        if (!(handbookCharge > 0 && handbookPressure > 0 && ceiling > 0 && measureStep > 0)
+                || Double.isInfinite(handbookCharge + handbookPressure + ceiling + measureStep)) {
+            throw new IllegalArgumentException("charges, pressure and the measure's step must be positive and finite");
+        }
+    }
+
+    /** The charge of so many steps of the measure, kg. */
+    public double charge(int steps) {
+        return steps * measureStep;
+    }
+
+    /** Log ratio of so many steps of the measure. */
+    public double logRatio(int steps) {
+        return FastMath.log(charge(steps) / handbookCharge);
+    }
+
+    /** Most steps that do not exceed a charge in kg. */
+    int stepsAtMost(double charge) {
+        return (int) Math.min(Integer.MAX_VALUE, Math.floor(charge / measureStep * (1 + ROUNDING)));
+    }
+
+    /** Fewest steps that reach a charge in kg. */
+    int stepsAtLeast(double charge) {
+        return (int) Math.min(Integer.MAX_VALUE, Math.ceil(charge / measureStep * (1 - ROUNDING)));
+    }
+
+    List<Firing> counted() {
+        return firings.stream().filter(Firing::counted).toList();
+    }
+
+    /** This case after one more undamaging firing of so many steps in the current setup. */
+    PlanningCase after(int steps, Outcome outcome) {
+        double x = logRatio(steps);
+        List<Firing> more = new ArrayList<>(firings);
+        double pressure = handbookPressure * charge(steps) / handbookCharge;
+        more.add(new Firing(charge(steps), x, pressure, outcome, false, true, true));
+        Trial trial = new Trial(x, outcome);
+        return new PlanningCase(
+                posterior.after(trial),
+                handbookCharge,
+                handbookPressure,
+                ceiling,
+                measureStep,
+                more,
+                Surprise.of(posterior, trial).surprising(),
+                setupChanged && outcome != Outcome.SEPARATED,
+                goal);
+    }
+}

@@ -1,0 +1,185 @@
+package org.sunder.engine.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sunder.engine.learning.Outcome;
+
+/** What every plan keeps to, whatever the joint and its log. */
+class PlannerTest {
+
+    static IntStream seeds() {
+        return IntStream.range(0, 150);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void planKeepsToEverySafeguard(int seed) {
+        PlanningCase on = Cases.random(new Random(seed));
+        NextStep step = Planner.nextCharge(on);
+        check(on, step);
+        if (step instanceof NextStep.Fire fire) {
+            for (NextStep.Consequence consequence : fire.then()) {
+                check(on.after(fire.steps(), consequence.outcome()), consequence.step());
+            }
+        }
+    }
+
+    /** The safeguards restated in kilograms, apart from the code that applies them. */
+    private static void check(PlanningCase on, NextStep step) {
+        if (step instanceof NextStep.Fire fire) {
+            bounded(on, fire.charge());
+            double highest = highestUndamaged(on);
+            if (highest > 0) {
+                assertThat(fire.charge()).isLessThanOrEqualTo(1.25 * highest * (1 + 1e-6));
+            } else {
+                assertThat(fire.probabilities().separated()).isLessThanOrEqualTo(0.60);
+            }
+        } else if (step instanceof NextStep.Stop stop) {
+            flown(on, stop.flightCharge());
+        } else if (step instanceof NextStep.ChangeSetup change) {
+            assertThat(change.highestCharge()).isLessThanOrEqualTo(on.ceiling() * (1 + 1e-6));
+        }
+    }
+
+    private static void flown(PlanningCase on, FlightCharge flight) {
+        bounded(on, flight.charge());
+        bounded(on, flight.backup().charge());
+        assertThat(flight.charge()).isLessThanOrEqualTo(1.25 * highestUndamaged(on) * (1 + 1e-6));
+        assertThat(flight.modelChance()).isGreaterThanOrEqualTo(0.99);
+        assertThat(on.firings()).anyMatch(f -> f.outcome() == Outcome.SEPARATED && !f.damaged());
+    }
+
+    private static void bounded(PlanningCase on, double charge) {
+        assertThat(charge).isPositive().isLessThanOrEqualTo(on.ceiling() * (1 + 1e-6));
+        assertThat(charge / on.measureStep()).isCloseTo(Math.rint(charge / on.measureStep()), within(1e-6));
+        on.firings().stream()
+                .filter(Firing::damaged)
+                .forEach(firing -> assertThat(charge).isLessThan(firing.charge()));
+    }
+
+    private static double highestUndamaged(PlanningCase on) {
+        return on.firings().stream()
+                .filter(firing -> !firing.damaged())
+                .mapToDouble(Firing::charge)
+                .max()
+                .orElse(0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void noFlightChargeBeforeASeparatedTest(int seed) {
+        PlanningCase on = Cases.random(new Random(seed));
+        FlightAdvice advice = FlightAdvice.of(on);
+        if (on.firings().stream().noneMatch(f -> f.outcome() == Outcome.SEPARATED)) {
+            assertThat(advice).isInstanceOf(NoFlightCharge.class);
+        } else if (advice instanceof FlightCharge flight) {
+            flown(on, flight);
+        }
+    }
+
+    @Test
+    void sameCaseGivesTheSameStep() {
+        assertThat(Planner.nextCharge(Cases.random(new Random(3))))
+                .isEqualTo(Planner.nextCharge(Cases.random(new Random(3))));
+    }
+
+    @Test
+    void untestedJointIsFiredFirstAtAModestCharge() {
+        PlanningCase on = Cases.of();
+        assertThat(Planner.nextCharge(on)).isInstanceOfSatisfying(NextStep.Fire.class, fire -> {
+            assertThat(fire.probabilities().separated()).isBetween(0.2, 0.6);
+            assertThat(fire.then()).hasSize(3);
+        });
+        assertThat(EvidenceReport.of(on).evidence()).isEqualTo(Evidence.NONE);
+    }
+
+    @Test
+    void separatedTestsInARowAreSufficient() {
+        Firing firing = Cases.firing(1.4, Outcome.SEPARATED, false);
+        PlanningCase on = Cases.of(
+                Cases.firing(0.9, Outcome.NONE, false),
+                Cases.firing(1.1, Outcome.PARTIAL, false),
+                Cases.firing(1.3, Outcome.SEPARATED, false),
+                firing,
+                firing);
+        assertThat(EvidenceReport.of(on).evidence()).isEqualTo(Evidence.SUFFICIENT);
+        assertThat(Planner.nextCharge(on)).isInstanceOfSatisfying(NextStep.Stop.class, stop -> {
+            assertThat(stop.flightCharge().testsAlone().separated()).isEqualTo(3);
+            assertThat(stop.flightCharge().backup().charge())
+                    .isGreaterThanOrEqualTo(1.25 * stop.flightCharge().charge() * (1 - 1e-9));
+        });
+    }
+
+    @Test
+    void lowCeilingAsksForAnotherSetup() {
+        PlanningCase on = Cases.of(0.8 * Cases.HANDBOOK, 0.00005, List.of());
+        assertThat(Planner.nextCharge(on)).isInstanceOfSatisfying(NextStep.ChangeSetup.class, change -> {
+            assertThat(change.highestCharge()).isCloseTo(0.0008, within(1e-12));
+            assertThat(change.requiredScale()).isLessThan(0.7);
+        });
+    }
+
+    @Test
+    void surpriseMakesTheEvidenceConflictUntilATestThatFits() {
+        PlanningCase calm = Cases.of(
+                Cases.firing(1.3, Outcome.SEPARATED, false),
+                Cases.firing(1.3, Outcome.SEPARATED, false),
+                Cases.firing(1.3, Outcome.SEPARATED, false));
+        PlanningCase odd = calm.after(30, Outcome.NONE);
+        assertThat(EvidenceReport.of(odd).evidence()).isEqualTo(Evidence.CONFLICTING);
+        assertThat(Planner.nextCharge(odd)).isNotInstanceOf(NextStep.Stop.class);
+        assertThat(EvidenceReport.of(odd.after(30, Outcome.SEPARATED)).evidence())
+                .isNotEqualTo(Evidence.CONFLICTING);
+    }
+
+    @Test
+    void changedSetupWithMuchUncertaintyIsStale() {
+        PlanningCase on = Cases.of(Cases.firing(1.3, Outcome.SEPARATED, false));
+        PlanningCase changed = new PlanningCase(
+                Cases.UNTESTED,
+                on.handbookCharge(),
+                on.handbookPressure(),
+                on.ceiling(),
+                on.measureStep(),
+                on.firings(),
+                false,
+                true,
+                on.goal());
+        assertThat(EvidenceReport.of(changed).evidence()).isEqualTo(Evidence.STALE);
+    }
+
+    @Test
+    void damageBoundsTheChargeOfTheSamePressureInAnotherSetup() {
+        Firing damaging = new Firing(0.002, 0.2, 150_000, Outcome.SEPARATED, true, true, false);
+        PlanningCase on = Cases.of(damaging);
+        assertThat(Safeguards.checkTest(on, 30).map(Rejection::safeguard)).isEqualTo(Optional.of("damage"));
+        assertThat(Safeguards.checkLimits(on, 29)).isEmpty();
+    }
+
+    @Test
+    void chargeKnownToDoNothingIsNotFiredAgain() {
+        PlanningCase on = Cases.of(Cases.firing(1.0, Outcome.NONE, false));
+        assertThat(Safeguards.checkTest(on, 20).map(Rejection::safeguard))
+                .isEqualTo(Optional.of("known-to-do-nothing"));
+        assertThat(Safeguards.checkTest(on, 21)).isEmpty();
+        assertThat(Safeguards.checkTest(on, 26).map(Rejection::safeguard)).isEqualTo(Optional.of("step"));
+    }
+
+    @Test
+    void backupNeverExceedsTheCeilingAndSaysSo() {
+        Firing firing = Cases.firing(1.4, Outcome.SEPARATED, false);
+        PlanningCase on = Cases.of(0.0016, 0.00005, List.of(firing, firing, firing, firing));
+        assertThat(FlightAdvice.of(on)).isInstanceOfSatisfying(FlightCharge.class, flight -> {
+            assertThat(flight.backup().bound()).isTrue();
+            assertThat(flight.backup().charge()).isCloseTo(0.0016, within(1e-12));
+        });
+    }
+}
