@@ -36,7 +36,7 @@ class JointPhysicsTest {
 
     @Test
     void withoutALimitTheCeilingIsThreeTimesTheThresholdAndSaysSo() {
-        JointPhysics joint = JointPhysics.of(Setups.withLimit(Setups.bittern(), null));
+        JointPhysics joint = JointPhysics.of(Setups.bittern().withLimit(null));
         assertThat(joint.ceiling().chargeKg()).isCloseTo(3 * joint.handbookCharge(), within(1e-12));
         assertThat(joint.ceiling().source()).hasToString("default");
         assertThat(joint.warnings()).extracting(Warning::code).contains("no-structural-limit", "default-ceiling");
@@ -45,7 +45,7 @@ class JointPhysicsTest {
     @Test
     void aSpeedLimitBecomesTheChargeThatGivesThatSpeed() {
         Limit limit = new Limit.SeparationSpeedLimit(Speed.ofMetresPerSecond(12));
-        JointPhysics joint = JointPhysics.of(Setups.withLimit(Setups.bittern(), limit));
+        JointPhysics joint = JointPhysics.of(Setups.bittern().withLimit(limit));
         assertThat(joint.ceiling().source()).hasToString("separation-speed");
         assertThat(joint.separationSpeed(joint.ceiling().chargeKg()).orElseThrow())
                 .isCloseTo(12, within(1e-9));
@@ -54,7 +54,7 @@ class JointPhysicsTest {
     @Test
     void noCeilingLeavesTheModelsDomain() {
         Limit limit = new Limit.GaugePressureLimit(Setups.kPa(4000));
-        JointPhysics joint = JointPhysics.of(Setups.withLimit(Setups.bittern(), limit));
+        JointPhysics joint = JointPhysics.of(Setups.bittern().withLimit(limit));
         assertThat(joint.ceiling().source()).isEqualTo(CeilingSource.MODEL_DOMAIN);
         assertThat(joint.gaugePressure(joint.ceiling().chargeKg())).isCloseTo(1e6, within(1e-3));
     }
@@ -94,14 +94,14 @@ class JointPhysicsTest {
     @Test
     void aCeilingBelowTheHandbookChargeIsWarnedOf() {
         Limit limit = new Limit.GaugePressureLimit(Setups.kPa(50));
-        assertThat(JointPhysics.of(Setups.withLimit(Setups.bittern(), limit)).warnings())
+        assertThat(JointPhysics.of(Setups.bittern().withLimit(limit)).warnings())
                 .extracting(Warning::code)
                 .contains("ceiling-below-handbook");
     }
 
     @Test
     void frictionAloneIsEnoughToComputeAndIsWarnedOf() {
-        assertThat(JointPhysics.of(Setups.withPins(Setups.bittern(), List.of())).warnings())
+        assertThat(JointPhysics.of(Setups.bittern().withPins(List.of())).warnings())
                 .extracting(Warning::code)
                 .contains("no-pins");
     }

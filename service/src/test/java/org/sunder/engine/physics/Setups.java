@@ -76,46 +76,4 @@ final class Setups {
                 null,
                 null);
     }
-
-    static JointSetup withPins(JointSetup s, List<PinSet> pins) {
-        return new JointSetup(
-                s.innerDiameter(),
-                s.cavity(),
-                s.contents(),
-                pins,
-                s.fit(),
-                s.powder(),
-                s.shoulder(),
-                s.forwardMass(),
-                s.aftMass(),
-                s.limit());
-    }
-
-    static JointSetup withLimit(JointSetup s, @org.jspecify.annotations.Nullable Limit limit) {
-        return new JointSetup(
-                s.innerDiameter(),
-                s.cavity(),
-                s.contents(),
-                s.pins(),
-                s.fit(),
-                s.powder(),
-                s.shoulder(),
-                s.forwardMass(),
-                s.aftMass(),
-                limit);
-    }
-
-    static JointSetup withContents(JointSetup s, List<Content> contents) {
-        return new JointSetup(
-                s.innerDiameter(),
-                s.cavity(),
-                contents,
-                s.pins(),
-                s.fit(),
-                s.powder(),
-                s.shoulder(),
-                s.forwardMass(),
-                s.aftMass(),
-                s.limit());
-    }
 }

@@ -87,8 +87,8 @@ class UnsoundSetupTest {
 
     @Test
     void refusesASpeedLimitWithoutWhatTheSpeedNeeds() {
-        JointSetup setup = Setups.withLimit(
-                Setups.tube(98, 300, 100), new Limit.SeparationSpeedLimit(Speed.ofMetresPerSecond(10)));
+        JointSetup setup =
+                Setups.tube(98, 300, 100).withLimit(new Limit.SeparationSpeedLimit(Speed.ofMetresPerSecond(10)));
         assertThat(faults(setup)).extracting(SetupFault::path).containsExactly("shoulder", "forwardMass", "aftMass");
     }
 
@@ -132,7 +132,7 @@ class UnsoundSetupTest {
     @Test
     void refusesAMeasuredBatchThatWasNotMeasured() {
         PinStrength one = new PinStrength.MeasuredBatch(newtons(200), newtons(300), 1);
-        JointSetup setup = Setups.withPins(bittern(), List.of(new PinSet(PinThread.M2_5, 3, one)));
+        JointSetup setup = bittern().withPins(List.of(new PinSet(PinThread.M2_5, 3, one)));
         assertThat(faults(setup))
                 .extracting(SetupFault::path)
                 .containsExactly("pins[0].strength.standardDeviation", "pins[0].strength.tests");
@@ -141,7 +141,7 @@ class UnsoundSetupTest {
     private static JointSetup with(Content more) {
         List<Content> contents = new ArrayList<>(bittern().contents());
         contents.add(more);
-        return Setups.withContents(bittern(), contents);
+        return bittern().withContents(contents);
     }
 
     private static List<SetupFault> faults(JointSetup setup) {
