@@ -62,7 +62,7 @@ class JointPhysicsTest {
     /** Small stroke: the work is (p₀ − p_a)·A·s − F·s, elementary mechanics. */
     @Test
     void speedOfAShortStrokeIsThatOfAConstantPressure() {
-        Separation short1 = new Separation(1e-3, 5e-3, 1e-5, 20, 0.8, 219_048, 101_325);
+        Separation short1 = new Separation(1e-3, 5e-3, 1e-5, 20, 0.8, 219_048, 101_325, 101_325);
         double gauge = 0.0005 * 219_048 / 1e-3;
         double expected = Math.sqrt(2 * (gauge * 5e-3 - 20) * 1e-5 / 0.8);
         assertThat(short1.speed(0.0005)).isCloseTo(expected, within(1e-3 * expected));
