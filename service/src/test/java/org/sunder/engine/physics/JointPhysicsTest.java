@@ -105,4 +105,27 @@ class JointPhysicsTest {
                 .extracting(Warning::code)
                 .contains("no-pins");
     }
+
+    /** Volume 0.05 L, stroke 0.2 L: the gas, at p_a + p* at first, falls under p_a long before the end. */
+    @Test
+    void gasThatIsSpentBeforeTheShoulderIsOutIsWarnedOf() {
+        JointSetup tube = Setups.tube(50, 25, 60);
+        JointSetup longShoulder = new JointSetup(
+                tube.innerDiameter(),
+                tube.cavity(),
+                tube.contents(),
+                tube.pins(),
+                tube.fit(),
+                tube.powder(),
+                Setups.mm(100),
+                Setups.grams(500),
+                Setups.grams(500),
+                null);
+        assertThat(JointPhysics.of(longShoulder).warnings())
+                .extracting(Warning::code)
+                .contains("too-little-work");
+        assertThat(JointPhysics.of(Setups.bittern()).warnings())
+                .extracting(Warning::code)
+                .doesNotContain("too-little-work");
+    }
 }

@@ -18,7 +18,9 @@ import org.sunder.engine.physics.Content.Intrusion;
 import org.sunder.engine.physics.Content.Solid;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;
+import org.sunder.engine.quantity.SpecificEnergy;
 import org.sunder.engine.quantity.Speed;
+import org.sunder.engine.quantity.Volume;
 
 class UnsoundSetupTest {
 
@@ -45,10 +47,10 @@ class UnsoundSetupTest {
         JointSetup setup = new JointSetup(
                 mm(-92),
                 List.of(new Cylinder(mm(92), mm(0)), new NoseCavity(new Cone(), mm(92), mm(300), mm(300))),
-                List.of(new Solid("tracker", org.sunder.engine.quantity.Volume.ofCubicMetres(-1))),
+                List.of(new Solid("tracker", Volume.ofCubicMetres(-1))),
                 List.of(PinSet.ofNylon(PinThread.M3, 0)),
                 new Fit(newtons(-1), newtons(9999)),
-                new Powder("dust", org.sunder.engine.quantity.SpecificEnergy.ofJoulesPerKilogram(1), 2),
+                new Powder("dust", SpecificEnergy.ofJoulesPerKilogram(1), 2),
                 mm(0),
                 grams(0),
                 grams(1e12),

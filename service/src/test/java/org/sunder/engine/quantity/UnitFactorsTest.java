@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -32,8 +33,7 @@ class UnitFactorsTest {
     })
     void factorsAreTheDefinedOnes(String symbol, BigDecimal defined) {
         Unit unit = every().filter(u -> u.symbol().equals(symbol)).findFirst().orElseThrow();
-        assertThat(unit.factor().setScale(defined.scale(), java.math.RoundingMode.DOWN))
-                .isEqualByComparingTo(defined);
+        assertThat(unit.factor().setScale(defined.scale(), RoundingMode.DOWN)).isEqualByComparingTo(defined);
     }
 
     @Test
