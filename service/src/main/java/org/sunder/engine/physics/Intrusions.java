@@ -31,4 +31,15 @@ final class Intrusions {
                 .max()
                 .orElse(0);
     }
+
+    /** The intrusion at an index of a setup's contents; an {@link UnsoundSetupException} if there is none. */
+    static Intrusion get(JointSetup setup, int content) {
+        if (content >= 0
+                && content < setup.contents().size()
+                && setup.contents().get(content) instanceof Intrusion intrusion) {
+            return intrusion;
+        }
+        throw new UnsoundSetupException(List.of(new SetupFault(
+                "contents[" + content + "]", "" + content, "not an intrusion", "the index of an intrusion")));
+    }
 }

@@ -54,7 +54,8 @@ public record JointPhysics(
                 volume.sd() / volume.free(),
                 setup.powder().relativeUncertainty());
         Ceiling ceiling = Ceilings.of(setup, volume.free(), area, threshold);
-        List<Warning> warnings = Warnings.of(setup, volume, charge, ceiling);
+        List<Warning> warnings =
+                Warnings.of(setup, volume, charge, ceiling, Separations.find(setup, volume.free(), area));
         return new JointPhysics(setup, volume, area, retention, threshold, charge, uncertainty, ceiling, warnings);
     }
 

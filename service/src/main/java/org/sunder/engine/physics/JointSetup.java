@@ -42,4 +42,21 @@ public record JointSetup(
     public Cavity emptyCavity() {
         return new Cavity(cavity);
     }
+
+    /** The same with other contents. */
+    public JointSetup withContents(List<Content> others) {
+        return new JointSetup(innerDiameter, cavity, others, pins, fit, powder, shoulder, forwardMass, aftMass, limit);
+    }
+
+    /** The same with other pins. */
+    public JointSetup withPins(List<PinSet> others) {
+        return new JointSetup(
+                innerDiameter, cavity, contents, others, fit, powder, shoulder, forwardMass, aftMass, limit);
+    }
+
+    /** The same with another limit, or null for none. */
+    public JointSetup withLimit(@Nullable Limit other) {
+        return new JointSetup(
+                innerDiameter, cavity, contents, pins, fit, powder, shoulder, forwardMass, aftMass, other);
+    }
 }

@@ -12,8 +12,8 @@ final class Separations {
 
     private Separations() {}
 
-    /** Empty where a mass or the shoulder is not stated. */
-    static Optional<Separation> find(JointSetup setup, double freeVolume, double area) {
+    /** Empty where a mass or the shoulder is not stated. Pressures in Pa outside, and inside before firing. */
+    static Optional<Separation> find(JointSetup setup, double freeVolume, double area, double outside, double inside) {
         @Nullable Mass forward = setup.forwardMass();
         @Nullable Mass aft = setup.aftMass();
         @Nullable Length shoulder = setup.shoulder();
@@ -27,9 +27,16 @@ final class Separations {
                 setup.fit().force().newtons(),
                 reducedMass(forward.kilograms(), aft.kilograms()),
                 JointPhysics.powderForce(setup),
-                SEA_LEVEL));
+                outside,
+                inside));
     }
 
+    /** On the ground at sea level. */
+    static Optional<Separation> find(JointSetup setup, double freeVolume, double area) {
+        return find(setup, freeVolume, area, SEA_LEVEL, SEA_LEVEL);
+    }
+
+    /** m₁m₂/(m₁ + m₂). */
     static double reducedMass(double a, double b) {
         return a * b / (a + b);
     }

@@ -1,9 +1,6 @@
 package org.sunder.engine.physics;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.physics.CavitySegment.Cylinder;
-import org.sunder.engine.physics.CavitySegment.NoseCavity;
 
 /** Checks every stated value of a setup against its bounds and against the others; geometry only where the parts are sound. */
 final class SetupCheck {
@@ -16,50 +13,12 @@ final class SetupCheck {
     static void check(JointSetup setup) {
         SetupCheck check = new SetupCheck();
         check.faults.range("innerDiameter", setup.innerDiameter(), SetupBounds.INNER_DIAMETER);
-        boolean sound = check.cavity(setup.cavity());
+        boolean sound = new SegmentCheck(check.faults).check(setup.cavity());
         new ContentCheck(check.faults, sound ? setup.emptyCavity() : null).check(setup.contents());
         check.retention(setup);
         check.powder(setup.powder());
         check.parts(setup);
         check.faults.throwIfAny();
-    }
-
-    private boolean cavity(List<CavitySegment> cavity) {
-        if (cavity.isEmpty()) {
-            faults.add("cavity", "[]", "no segment", "at least one segment");
-        }
-        boolean sound = faults.range("cavity", cavity.size(), SetupBounds.LIST_LENGTH) && !cavity.isEmpty();
-        for (int i = 0; i < cavity.size(); i++) {
-            sound &= segment("cavity[" + i + "]", cavity.get(i), i == 0);
-        }
-        return sound;
-    }
-
-    private boolean segment(String path, CavitySegment segment, boolean farthest) {
-        if (segment instanceof Cylinder tube) {
-            boolean diameter = faults.range(path + ".innerDiameter", tube.innerDiameter(), SetupBounds.INNER_DIAMETER);
-            return faults.range(path + ".length", tube.length(), SetupBounds.SEGMENT_LENGTH) && diameter;
-        }
-        NoseCavity nose = (NoseCavity) segment;
-        if (!farthest) {
-            faults.add(path, "nose", "a nose closes the far end and comes first", "only as cavity[0]");
-        }
-        boolean base = faults.range(path + ".baseDiameter", nose.baseDiameter(), SetupBounds.INNER_DIAMETER);
-        boolean length = faults.range(path + ".length", nose.length(), SetupBounds.SEGMENT_LENGTH);
-        return base && length && cutoff(path + ".tipCutoff", nose) && profile(path + ".profile", nose);
-    }
-
-    private boolean cutoff(String path, NoseCavity nose) {
-        double cutoff = nose.tipCutoff() == null ? 0 : nose.tipCutoff().metres();
-        return faults.range(
-                path, cutoff, new Range(0, 0.999 * nose.length().metres(), "0 to less than the nose's length"));
-    }
-
-    private boolean profile(String path, NoseCavity nose) {
-        var flaw = nose.profile()
-                .findFlaw(nose.baseDiameter().metres() / 2, nose.length().metres());
-        flaw.ifPresent(text -> faults.add(path, nose.profile(), text, "a profile that can be drawn"));
-        return flaw.isEmpty();
     }
 
     private void retention(JointSetup setup) {

@@ -2,6 +2,7 @@ package org.sunder.engine.physics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a person should know about a setup. */
 final class Warnings {
@@ -12,11 +13,22 @@ final class Warnings {
 
     private Warnings() {}
 
-    static List<Warning> of(JointSetup setup, FreeVolume volume, double handbookCharge, Ceiling ceiling) {
+    static List<Warning> of(
+            JointSetup setup,
+            FreeVolume volume,
+            double handbookCharge,
+            Ceiling ceiling,
+            Optional<Separation> separation) {
         Warnings warnings = new Warnings();
         warnings.limits(setup, handbookCharge, ceiling);
         warnings.shoulder(setup);
         warnings.inputs(setup, volume);
+        if (separation.filter(s -> s.speed(handbookCharge) == 0).isPresent()) {
+            warnings.add(
+                    "too-little-work",
+                    "The handbook charge breaks the pins, but its gas is spent before the shoulder is out: "
+                            + "the parts may stay together. A shorter shoulder, less friction or more volume helps.");
+        }
         return warnings.found;
     }
 
