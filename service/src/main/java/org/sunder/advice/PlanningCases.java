@@ -57,7 +57,9 @@ class PlanningCases {
     }
 
     private List<Firing> firings(JointCase joint, List<GroundTest> tests) {
-        var setups = Objects.requireNonNull(joint.picture().setups().get(joint.joint().id())).stream()
+        var setups = Objects.requireNonNull(
+                        joint.picture().setups().get(joint.joint().id()))
+                .stream()
                 .collect(Collectors.toMap(Setup::id, Function.identity()));
         List<Firing> firings = new ArrayList<>();
         for (GroundTest test : tests) {

@@ -55,8 +55,11 @@ public class SetupPhysics {
     }
 
     private static Fault fault(String base, SetupFault fault) {
-        String pointer =
-                base + "/" + SheetTranslation.pathInSheet(fault.path()).replace("[", "/").replace("]", "").replace('.', '/');
+        String pointer = base + "/"
+                + SheetTranslation.pathInSheet(fault.path())
+                        .replace("[", "/")
+                        .replace("]", "")
+                        .replace('.', '/');
         return new Fault(pointer, fault.detail(), "unsound", fault.allowed(), fault.value());
     }
 }

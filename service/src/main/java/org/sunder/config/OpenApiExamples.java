@@ -28,20 +28,21 @@ class OpenApiExamples {
     @Bean
     @Order
     GlobalOpenApiCustomizer examples() {
-        return api -> api.getPaths()
-                .forEach((path, item) -> item.readOperations().forEach(this::illustrate));
+        return api ->
+                api.getPaths().forEach((path, item) -> item.readOperations().forEach(this::illustrate));
     }
 
     private void illustrate(Operation operation) {
         String id = operation.getOperationId();
         if (operation.getRequestBody() != null) {
             find(id + ".request.json")
-                    .ifPresent(example -> content(operation.getRequestBody().getContent()).setExample(example));
+                    .ifPresent(example ->
+                            content(operation.getRequestBody().getContent()).setExample(example));
         }
         operation.getResponses().forEach((code, response) -> {
             if (code.startsWith("2") && response.getContent() != null) {
-                find(id + ".response.json").ifPresent(example -> content(response.getContent())
-                        .setExample(example));
+                find(id + ".response.json")
+                        .ifPresent(example -> content(response.getContent()).setExample(example));
             }
             if (code.equals("201")) {
                 response.addHeaderObject("Location", header("Path of what was created."));

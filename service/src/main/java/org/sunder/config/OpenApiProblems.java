@@ -37,21 +37,24 @@ class OpenApiProblems {
             ModelConverters.getInstance(true)
                     .readAll(Problem.class)
                     .forEach((name, schema) -> api.getComponents().addSchemas(name, schema));
-            api.getPaths().forEach((path, item) -> item.readOperationsMap()
-                    .forEach((method, operation) -> describe(path, method, operation)));
+            api.getPaths()
+                    .forEach((path, item) ->
+                            item.readOperationsMap().forEach((method, operation) -> describe(path, method, operation)));
             orderPaths(api);
         };
     }
 
     private static void orderPaths(OpenAPI api) {
-        api.getPaths().values().forEach(item -> item.readOperations().forEach(operation -> {
-            Map<String, ApiResponse> ordered = new LinkedHashMap<>();
-            operation.getResponses().entrySet().stream()
-                    .sorted(Map.Entry.comparingByKey())
-                    .forEach(entry -> ordered.put(entry.getKey(), entry.getValue()));
-            operation.getResponses().clear();
-            operation.getResponses().putAll(ordered);
-        }));
+        api.getPaths()
+                .values()
+                .forEach(item -> item.readOperations().forEach(operation -> {
+                    Map<String, ApiResponse> ordered = new LinkedHashMap<>();
+                    operation.getResponses().entrySet().stream()
+                            .sorted(Map.Entry.comparingByKey())
+                            .forEach(entry -> ordered.put(entry.getKey(), entry.getValue()));
+                    operation.getResponses().clear();
+                    operation.getResponses().putAll(ordered);
+                }));
     }
 
     private static void describe(String path, PathItem.HttpMethod method, Operation operation) {

@@ -46,7 +46,8 @@ class AdviceController {
     EstimateView estimate(
             @PathVariable UUID id,
             @Parameter(description = "Units of the answer; the airframe's where not given.")
-                    @RequestParam(required = false) @Nullable UnitSystem units) {
+                    @RequestParam(required = false)
+                    @Nullable UnitSystem units) {
         return AdviceViews.estimate(estimates.of(id), display(id, units));
     }
 
@@ -64,15 +65,14 @@ class AdviceController {
     @Operation(
             operationId = "getFlightCharge",
             summary = "What to fly",
-            description = "Primary and backup charge, how sure the model is, what the tests alone show, and the evidence."
-                    + " Refused until a counted test has separated the joint.")
+            description =
+                    "Primary and backup charge, how sure the model is, what the tests alone show, and the evidence."
+                            + " Refused until a counted test has separated the joint.")
     FlightChargeView flightCharge(
             @PathVariable UUID id,
             @Parameter(description = "Chance of separating to aim at.", example = "0.99")
                     @RequestParam(defaultValue = "0.99")
-                    @DecimalMin(value = "0.8", message = "0.8 to 0.999")
-                    @DecimalMax(value = "0.999", message = "0.8 to 0.999")
-                    BigDecimal reliability) {
+                    @DecimalMin(value = "0.8", message = "0.8 to 0.999") @DecimalMax(value = "0.999", message = "0.8 to 0.999") BigDecimal reliability) {
         return AdviceViews.flight(advising.flight(id, reliability.doubleValue()), reliability);
     }
 
@@ -93,6 +93,8 @@ class AdviceController {
         return new Display(
                 units != null
                         ? units
-                        : airframes.get(airframes.getJoint(jointId).airframeId()).units());
+                        : airframes
+                                .get(airframes.getJoint(jointId).airframeId())
+                                .units());
     }
 }

@@ -107,8 +107,7 @@ final class AdviceViews {
     static LoggedTestView logged(GroundTest test, NextAdvice next) {
         LoggedTestView.SurpriseView surprise = test.counted() && Advising.surprising(test)
                 ? new LoggedTestView.SurpriseView(
-                        ProbabilityView.rounded(
-                                test.forecast().of(test.report().outcome())),
+                        ProbabilityView.rounded(test.forecast().of(test.report().outcome())),
                         QUESTIONS,
                         "/api/ground-tests/" + test.id() + "/void")
                 : null;

@@ -10,13 +10,19 @@ import org.sunder.groundtest.GroundTestView;
 record LoggedTestView(
         GroundTestView test,
         CorrectionView correction,
+
         @Schema(description = "Present where the model gave this outcome less than 2 %.") @Nullable SurpriseView surprise,
+
         NextChargeView next) {
 
     /** An outcome that was hardly expected. */
     @Schema(name = "Surprise", description = "An outcome that the model gave less than 2 %, and what to ask then.")
     record SurpriseView(
             @Schema(example = "0.0041") java.math.BigDecimal probability,
-            @Schema(description = "What to look at before it is believed.") List<String> questions,
-            @Schema(description = "Where to void the test, if one of them explains it.") String voidAt) {}
+
+            @Schema(description = "What to look at before it is believed.")
+            List<String> questions,
+
+            @Schema(description = "Where to void the test, if one of them explains it.")
+            String voidAt) {}
 }

@@ -63,8 +63,9 @@ class LoggingController {
     @Operation(
             operationId = "voidGroundTest",
             summary = "Take a test out of the fit",
-            description = "For a test that says nothing about the joint: the igniter failed, the charge did not burn, a pin"
-                    + " was missing. It stays in the log with the reason.")
+            description =
+                    "For a test that says nothing about the joint: the igniter failed, the charge did not burn, a pin"
+                            + " was missing. It stays in the log with the reason.")
     ResponseEntity<LoggedTestView> takeOut(@PathVariable UUID id, @RequestBody ReasonRequest body) {
         return mark(id, true, body.reason());
     }

@@ -31,10 +31,13 @@ record Target(int steps, double logRatio, double chance, double excess) {
         return excess <= on.goal().excessLimit();
     }
 
-    /** Whether a counted firing without damage separated at this charge's ratio or below. */
+    /** Whether a counted firing of the current setup separated without damage at this charge's ratio or below. */
     boolean confirmed(PlanningCase on) {
         return on.firings().stream()
-                .anyMatch(firing -> firing.separated() && !firing.damaged() && firing.logRatio() <= logRatio + 1e-9);
+                .anyMatch(firing -> firing.separated()
+                        && firing.currentSetup()
+                        && !firing.damaged()
+                        && firing.logRatio() <= logRatio + 1e-9);
     }
 
     /** What is missing for sufficient evidence, one plain sentence; empty if nothing is. */
