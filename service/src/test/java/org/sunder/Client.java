@@ -5,6 +5,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.List;
 import java.util.UUID;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.core.env.Environment;
@@ -18,6 +19,7 @@ public class Client {
     private final HttpClient http = HttpClient.newHttpClient();
     private final JsonMapper json = new JsonMapper();
     private final Environment environment;
+    private volatile SpecGuard guard;
 
     Client(Environment environment) {
         this.environment = environment;
@@ -74,11 +76,31 @@ public class Client {
         return builder;
     }
 
+    private void guard(HttpResponse<String> answer, String type, JsonNode body)
+            throws IOException, InterruptedException {
+        String path = answer.uri().getPath();
+        if (!path.startsWith("/api/")) {
+            return;
+        }
+        SpecGuard current = guard;
+        if (current == null) {
+            String specification = http.send(request("/v3/api-docs").build(), HttpResponse.BodyHandlers.ofString())
+                    .body();
+            current = new SpecGuard(specification);
+            guard = current;
+        }
+        List<String> faults = current.faults(answer.request().method(), path, answer.statusCode(), type, body);
+        if (!faults.isEmpty()) {
+            throw new AssertionError("the answer breaks the specification: " + faults + "\n" + answer.body());
+        }
+    }
+
     public Answer send(HttpRequest.Builder request) {
         try {
             HttpResponse<String> answer = http.send(request.build(), HttpResponse.BodyHandlers.ofString());
             String type = answer.headers().firstValue("Content-Type").orElse("");
             JsonNode body = type.contains("json") ? json.readTree(answer.body()) : json.createObjectNode();
+            guard(answer, type, body);
             return new Answer(answer.statusCode(), answer, body);
         } catch (IOException e) {
             throw new IllegalStateException(e);

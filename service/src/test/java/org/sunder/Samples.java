@@ -4,7 +4,7 @@ package org.sunder;
 public final class Samples {
 
     public static final String AIRFRAME = """
-            {"name":"Bittern","units":"metric","outerDiameter":{"value":98.0,"unit":"mm"}}""";
+            {"name":"Bittern","units":"metric","outerDiameter":{"value":98.00,"unit":"mm"}}""";
 
     public static final String SETUP = """
             {"innerDiameter":{"value":92,"unit":"mm"},

@@ -6,9 +6,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.OutcomeProbabilities;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.http.EntityTags;
 
@@ -35,10 +33,10 @@ public record GroundTestView(
         @Nullable String notes,
 
         @Schema(description = "What the model said of this charge before it was fired.")
-        OutcomeProbabilities forecast,
+        ProbabilityView forecast,
 
         @Schema(description = "The joint's correction after this test, as it stood then (90 % interval).")
-        CorrectionFactor correctionAfter,
+        CorrectionView correctionAfter,
 
         @Schema(description = "Whether the test is in the fit; false while it is void.")
         boolean counted,
@@ -60,8 +58,8 @@ public record GroundTestView(
                 report.firedAt(),
                 test.receivedAt(),
                 report.notes(),
-                test.forecast(),
-                test.correctionAfter(),
+                ProbabilityView.of(test.forecast()),
+                CorrectionView.of(test.correctionAfter()),
                 test.counted(),
                 test.marks());
     }

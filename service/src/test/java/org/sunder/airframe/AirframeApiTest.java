@@ -21,7 +21,7 @@ class AirframeApiTest {
         assertThat(made.header("ETag")).isEqualTo("\"v0\"");
         var read = client.get(made.header("Location"));
         assertThat(read.status()).isEqualTo(200);
-        assertThat(read.raw().body()).contains("{\"value\":98.0,\"unit\":\"mm\"}");
+        assertThat(read.raw().body()).contains("{\"value\":98.00,\"unit\":\"mm\"}");
         assertThat(read.body()).isEqualTo(made.body());
         assertThat(made.id().version()).isEqualTo(7);
     }

@@ -16,8 +16,10 @@ import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.planning.TestsAlone;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.CorrectionView;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestView;
+import org.sunder.groundtest.ProbabilityView;
 
 /** From what was computed to what is answered. */
 final class AdviceViews {

@@ -12,6 +12,7 @@ import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Pressure;
 import org.sunder.engine.quantity.Speed;
 import org.sunder.engine.quantity.Volume;
+import org.sunder.groundtest.CorrectionView;
 
 /** The physics of the setup in force, and what the log makes of it. */
 @Schema(name = "Estimate", description = "The physics of the setup in force, and what the log makes of it.")

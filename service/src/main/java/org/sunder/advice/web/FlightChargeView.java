@@ -6,6 +6,7 @@ import java.util.List;
 import org.sunder.advice.Basis;
 import org.sunder.engine.planning.Evidence;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.CorrectionView;
 
 /** The charge that the tests support for flight. */
 @Schema(name = "FlightCharge", description = "The charge that the tests support for flight, and how far to trust it.")

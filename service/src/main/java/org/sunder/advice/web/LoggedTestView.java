@@ -3,6 +3,7 @@ package org.sunder.advice.web;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.sunder.groundtest.CorrectionView;
 import org.sunder.groundtest.GroundTestView;
 
 /** A test as logged, with what it taught. */

@@ -8,6 +8,8 @@ import org.sunder.advice.Decision;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.planning.Evidence;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.CorrectionView;
+import org.sunder.groundtest.ProbabilityView;
 
 /** What to do next at a joint. */
 @Schema(

@@ -1,4 +1,4 @@
-package org.sunder.advice.web;
+package org.sunder.groundtest;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
@@ -7,7 +7,7 @@ import org.sunder.engine.learning.CorrectionFactor;
 
 /** The learned factor on the handbook charge. */
 @Schema(name = "Correction", description = "The factor on the handbook charge that tests have taught.")
-record CorrectionView(
+public record CorrectionView(
         @Schema(description = "Median.", example = "1.0") BigDecimal factor,
 
         @Schema(description = "Lower end of the interval.", example = "0.49")
@@ -21,7 +21,8 @@ record CorrectionView(
 
     private static final MathContext DIGITS = new MathContext(4);
 
-    static CorrectionView of(CorrectionFactor factor) {
+    /** As answered. */
+    public static CorrectionView of(CorrectionFactor factor) {
         return new CorrectionView(
                 digits(factor.median()), digits(factor.low()), digits(factor.high()), new BigDecimal("0.90"));
     }

@@ -1,4 +1,4 @@
-package org.sunder.advice.web;
+package org.sunder.groundtest;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
@@ -7,18 +7,20 @@ import org.sunder.engine.learning.OutcomeProbabilities;
 
 /** Chances of the outcomes. */
 @Schema(name = "Probability", description = "Chances of the three outcomes; they add to 1 but for rounding.")
-record ProbabilityView(
+public record ProbabilityView(
         @Schema(example = "0.41") BigDecimal separated,
         @Schema(example = "0.21") BigDecimal partial,
         @Schema(example = "0.38") BigDecimal none) {
 
     private static final int DIGITS = 4;
 
-    static ProbabilityView of(OutcomeProbabilities chances) {
+    /** As answered. */
+    public static ProbabilityView of(OutcomeProbabilities chances) {
         return new ProbabilityView(rounded(chances.separated()), rounded(chances.partial()), rounded(chances.none()));
     }
 
-    static BigDecimal rounded(double chance) {
+    /** A chance to four decimals. */
+    public static BigDecimal rounded(double chance) {
         return BigDecimal.valueOf(chance).setScale(DIGITS, RoundingMode.HALF_EVEN);
     }
 }

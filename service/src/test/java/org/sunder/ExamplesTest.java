@@ -1,0 +1,90 @@
+package org.sunder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Every example in the specification works: requests are sent to the live service, recorded answers are valid by the
+ * schemas. {@code -Dexamples.write=true} records the answers anew.
+ */
+@ServiceTest
+class ExamplesTest {
+
+    private static final Path FOLDER = Path.of("src", "main", "resources", "openapi");
+
+    private final JsonMapper json =
+            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+    @Autowired
+    Client client;
+
+    @Test
+    void everyExampleWorks() throws IOException {
+        SpecGuard guard = new SpecGuard(client.get("/v3/api-docs").raw().body());
+        var airframe = client.post("/api/airframes", request("createAirframe"));
+        String path = airframe.header("Location");
+        check(guard, "createAirframe", airframe, 201);
+        check(guard, "listAirframes", client.get("/api/airframes?limit=1"), 200);
+        check(guard, "getAirframe", client.get(path), 200);
+        check(guard, "replaceAirframe", client.put(path, request("replaceAirframe"), "If-Match", "\"v0\""), 200);
+        var joint = client.post(path + "/joints", request("createJoint"));
+        check(guard, "createJoint", joint, 201);
+        String at = joint.header("Location");
+        check(guard, "listJoints", client.get(path + "/joints"), 200);
+        check(guard, "getJoint", client.get(at), 200);
+        check(guard, "getEstimate", client.get(at + "/estimate"), 200);
+        check(guard, "getNextCharge", client.get(at + "/next-charge"), 200);
+        var logged = client.post(at + "/ground-tests", request("logGroundTest"));
+        check(guard, "logGroundTest", logged, 201);
+        String test = logged.header("Location");
+        check(guard, "getGroundTest", client.get(test), 200);
+        check(guard, "listGroundTests", client.get(at + "/ground-tests"), 200);
+        check(guard, "voidGroundTest", client.post(test + "/void", request("voidGroundTest")), 200);
+        check(guard, "unvoidGroundTest", client.post(test + "/unvoid", request("unvoidGroundTest")), 200);
+        testUntilDone(at);
+        check(guard, "getFlightCharge", client.get(at + "/flight-charge"), 200);
+        check(guard, "getHistory", client.get(path + "/history"), 200);
+        check(guard, "changeSetup", client.put(at + "/setup", request("changeSetup"), "If-Match", "\"v0\""), 200);
+        check(guard, "listSetups", client.get(at + "/setups"), 200);
+    }
+
+    private void testUntilDone(String joint) {
+        JsonNode next = client.get(joint + "/next-charge").body();
+        for (int i = 0; next.path("decision").asString().equals("fire") && i < 10; i++) {
+            String charge = next.path("charge").path("value").asString();
+            String time = "2026-05-03T1" + i + ":50:00+01:00";
+            next = client.post(joint + "/ground-tests", Samples.test(charge, "separated", time))
+                    .body()
+                    .path("next");
+        }
+    }
+
+    private static String request(String operation) throws IOException {
+        return Files.readString(FOLDER.resolve(operation + ".request.json"));
+    }
+
+    private void check(SpecGuard guard, String operation, Client.Answer answer, int status) throws IOException {
+        assertThat(answer.status()).as(operation + ": " + answer.raw().body()).isEqualTo(status);
+        Path recorded = FOLDER.resolve(operation + ".response.json");
+        if (Boolean.getBoolean("examples.write")) {
+            Files.writeString(recorded, json.writeValueAsString(answer.body()) + "\n");
+        }
+        var request = answer.raw().request();
+        assertThat(guard.faults(
+                        request.method(),
+                        request.uri().getPath(),
+                        status,
+                        "application/json",
+                        json.readTree(Files.readString(recorded))))
+                .as("the recorded answer of " + operation)
+                .isEmpty();
+    }
+}
