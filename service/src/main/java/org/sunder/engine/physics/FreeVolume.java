@@ -43,7 +43,8 @@ public record FreeVolume(double cavity, List<Share> contents) {
             if (content instanceof Intrusion intrusion) {
                 double before = Intrusions.volume(cavity, pushedIn);
                 pushedIn.add(intrusion);
-                shares.add(share(intrusion, Intrusions.volume(cavity, pushedIn) - before, INTRUSION_UNCERTAINTY));
+                double added = Math.max(0, Intrusions.volume(cavity, pushedIn) - before);
+                shares.add(share(intrusion, added, INTRUSION_UNCERTAINTY));
             } else if (content instanceof Solid solid) {
                 shares.add(share(solid, solid.volume().cubicMetres(), ENVELOPE_UNCERTAINTY));
             } else if (content instanceof Fabric fabric) {

@@ -30,8 +30,8 @@ final class SetupCheck {
         }
         faults.range("fit.force", setup.fit().force(), SetupBounds.FIT_FORCE);
         faults.range("fit.uncertainty", setup.fit().uncertainty(), SetupBounds.FIT_FORCE);
-        if (setup.pins().isEmpty() && setup.fit().force().newtons() == 0) {
-            faults.add("pins", "[]", "nothing keeps the joint closed", "at least one pin, or a fit force above 0 N");
+        if (faults.none() && Retention.of(setup.pins(), setup.fit()).mean() < SetupBounds.LEAST_RETENTION) {
+            faults.add("pins", "[]", "nothing keeps the joint closed", "pins, or a fit force, of 1 N and more in all");
         }
     }
 
