@@ -33,9 +33,8 @@ final class Faults {
         return false;
     }
 
-    /** Whether nothing was found so far. */
-    boolean none() {
-        return found.isEmpty();
+    int size() {
+        return found.size();
     }
 
     void throwIfAny() {

@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What a person should know about a setup. */
+/**
+ * What a person should know about a setup. Codes: no-structural-limit, default-ceiling, ceiling-at-domain,
+ * ceiling-below-handbook, no-shoulder, short-shoulder, no-masses, no-pins, handbook-pin-strength, guessed-fit, crowded,
+ * too-little-work.
+ */
 final class Warnings {
 
     private static final double CROWDED = 0.25; // free part of the cavity under which small errors weigh, own choice
