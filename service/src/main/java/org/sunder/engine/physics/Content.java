@@ -31,9 +31,11 @@ public sealed interface Content {
 
         /** A solid that fills a cylinder of that diameter and length. */
         public static Solid ofEnvelope(String name, Length diameter, Length length) {
-            double volume = Solids.cylinder(diameter.metres() / 2, length.metres());
-            // A volume that is not a number stands as zero, which the check of the setup refuses by name.
-            return new Solid(name, Volume.ofCubicMetres(Double.isFinite(volume) ? volume : 0));
+            boolean sound = SetupBounds.DIAMETER.contains(diameter.metres())
+                    && SetupBounds.SEGMENT_LENGTH.contains(length.metres());
+            // Sizes out of bounds stand as no volume, which the check of the setup refuses by name.
+            double volume = sound ? Solids.cylinder(diameter.metres() / 2, length.metres()) : 0;
+            return new Solid(name, Volume.ofCubicMetres(volume));
         }
     }
 

@@ -1,5 +1,7 @@
 package org.sunder.engine.physics;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -31,8 +33,8 @@ final class Faults {
         return false;
     }
 
-    boolean isEmpty() {
-        return found.isEmpty();
+    int size() {
+        return found.size();
     }
 
     void throwIfAny() {
@@ -41,7 +43,11 @@ final class Faults {
         }
     }
 
+    /** The quantity as written, for people; cut to 34 digits. */
     static String show(Quantity<?> quantity) {
-        return quantity.value() + " " + quantity.unit().symbol();
+        BigDecimal value = quantity.value();
+        boolean readable = value.precision() <= MathContext.DECIMAL128.getPrecision();
+        return (readable ? value : value.round(MathContext.DECIMAL128)) + " "
+                + quantity.unit().symbol();
     }
 }

@@ -35,6 +35,22 @@ public record FreeVolume(double cavity, List<Share> contents) {
         contents = List.copyOf(contents);
     }
 
+    /**
+     * The free volume of any compartment, with no joint around it.
+     *
+     * @param segments the empty cavity, far end first
+     * @param contents what is packed in it
+     * @throws UnsoundSetupException with every fault; paths {@code cavity} and {@code contents}
+     */
+    public static FreeVolume ofCompartment(List<CavitySegment> segments, List<Content> contents) {
+        Faults faults = new Faults();
+        Cavity cavity = new Cavity(segments);
+        boolean sound = new SegmentCheck(faults).check(segments);
+        new ContentCheck(faults, sound ? cavity : null).check(contents);
+        faults.throwIfAny();
+        return of(cavity, contents);
+    }
+
     /** Subtracts contents from a cavity; the result may be negative and is then for the caller to refuse. */
     static FreeVolume of(Cavity cavity, List<Content> contents) {
         List<Share> shares = new ArrayList<>();
@@ -43,7 +59,8 @@ public record FreeVolume(double cavity, List<Share> contents) {
             if (content instanceof Intrusion intrusion) {
                 double before = Intrusions.volume(cavity, pushedIn);
                 pushedIn.add(intrusion);
-                shares.add(share(intrusion, Intrusions.volume(cavity, pushedIn) - before, INTRUSION_UNCERTAINTY));
+                double added = Math.max(0, Intrusions.volume(cavity, pushedIn) - before);
+                shares.add(share(intrusion, added, INTRUSION_UNCERTAINTY));
             } else if (content instanceof Solid solid) {
                 shares.add(share(solid, solid.volume().cubicMetres(), ENVELOPE_UNCERTAINTY));
             } else if (content instanceof Fabric fabric) {

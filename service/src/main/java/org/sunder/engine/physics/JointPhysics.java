@@ -69,6 +69,12 @@ public record JointPhysics(
         return chargeKg * powderForce(setup) / freeVolume();
     }
 
+    /** As {@link #separationSpeed(double)}, in air of another pressure in pascals, inside and out. */
+    public Optional<Double> separationSpeed(double chargeKg, double airPressure) {
+        return Separations.find(setup, freeVolume(), area, airPressure, airPressure)
+                .map(s -> s.speed(chargeKg));
+    }
+
     /**
      * Relative speed in m/s of the two parts for a charge in kilograms at sea level, or empty where a mass or the shoulder is
      * not known. For a correction κ pass the charge over κ.

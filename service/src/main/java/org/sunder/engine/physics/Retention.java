@@ -12,8 +12,20 @@ import java.util.List;
  */
 public record Retention(double pins, double pinsSd, double fit, double fitSd) {
 
-    /** Of pins and fit. Material strengths may err together, so their deviations add; batches err apart. */
-    public static Retention of(List<PinSet> pins, Fit fit) {
+    /**
+     * What pins and fit hold, with no joint around them.
+     *
+     * @throws UnsoundSetupException with every fault; paths {@code pins} and {@code fit}
+     */
+    public static Retention ofPins(List<PinSet> pins, Fit fit) {
+        Faults faults = new Faults();
+        new RetentionCheck(faults).check(pins, fit);
+        faults.throwIfAny();
+        return of(pins, fit);
+    }
+
+    /** Of pins and fit already checked. Material strengths may err together, so their deviations add; batches err apart. */
+    static Retention of(List<PinSet> pins, Fit fit) {
         double together = 0;
         double apart = 0;
         for (PinSet set : pins) {

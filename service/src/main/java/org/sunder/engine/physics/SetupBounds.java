@@ -35,6 +35,9 @@ public final class SetupBounds {
     /** Greatest gauge pressure the model answers for, Pa. */
     public static final double DOMAIN_PRESSURE = 1e6;
 
+    /** Least retention in all, N; under it a joint falls open. */
+    static final double LEAST_RETENTION = 1;
+
     private SetupBounds() {}
 
     /** Four significant digits, without an exponent for the sizes met here. */

@@ -15,38 +15,10 @@ final class SetupCheck {
         check.faults.range("innerDiameter", setup.innerDiameter(), SetupBounds.INNER_DIAMETER);
         boolean sound = new SegmentCheck(check.faults).check(setup.cavity());
         new ContentCheck(check.faults, sound ? setup.emptyCavity() : null).check(setup.contents());
-        check.retention(setup);
+        new RetentionCheck(check.faults).check(setup.pins(), setup.fit());
         check.powder(setup.powder());
         check.parts(setup);
         check.faults.throwIfAny();
-    }
-
-    private void retention(JointSetup setup) {
-        faults.range("pins", setup.pins().size(), SetupBounds.LIST_LENGTH);
-        for (int i = 0; i < setup.pins().size(); i++) {
-            PinSet set = setup.pins().get(i);
-            faults.range("pins[" + i + "].count", set.count(), SetupBounds.PIN_COUNT);
-            strength("pins[" + i + "].strength", set.strength());
-        }
-        faults.range("fit.force", setup.fit().force(), SetupBounds.FIT_FORCE);
-        faults.range("fit.uncertainty", setup.fit().uncertainty(), SetupBounds.FIT_FORCE);
-        if (setup.pins().isEmpty() && setup.fit().force().newtons() == 0) {
-            faults.add("pins", "[]", "nothing keeps the joint closed", "at least one pin, or a fit force above 0 N");
-        }
-    }
-
-    private void strength(String path, PinStrength strength) {
-        if (strength instanceof PinStrength.MaterialShear shear) {
-            faults.range(path + ".strength", shear.strength(), SetupBounds.SHEAR_STRENGTH);
-            faults.range(path + ".relativeUncertainty", shear.relativeUncertainty(), SetupBounds.RELATIVE_UNCERTAINTY);
-        } else if (strength instanceof PinStrength.MeasuredBatch batch) {
-            faults.range(path + ".mean", batch.mean(), SetupBounds.PIN_FORCE);
-            faults.range(
-                    path + ".standardDeviation",
-                    batch.standardDeviation(),
-                    new Range(0, Math.max(0, batch.mean().newtons()), "0 to the mean"));
-            faults.range(path + ".tests", batch.tests(), SetupBounds.PULL_TESTS);
-        }
     }
 
     private void powder(Powder powder) {

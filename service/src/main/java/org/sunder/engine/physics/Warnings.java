@@ -4,10 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What a person should know about a setup. */
+/**
+ * What a person should know about a setup. Codes: no-structural-limit, default-ceiling, ceiling-at-domain,
+ * ceiling-below-handbook, no-shoulder, short-shoulder, no-masses, no-pins, handbook-pin-strength, guessed-fit, crowded,
+ * area-unlike-cavity, too-little-work.
+ */
 final class Warnings {
 
     private static final double CROWDED = 0.25; // free part of the cavity under which small errors weigh, own choice
+
+    private static final double UNLIKE = 0.15; // relative difference of diameters worth a question, own choice
 
     private final List<Warning> found = new ArrayList<>();
 
@@ -75,6 +81,12 @@ final class Warnings {
             add(
                     "guessed-fit",
                     "The fit force is taken as a guess. Pull the joint with a scale and state its uncertainty.");
+        }
+        double opening = 2 * setup.emptyCavity().openingRadius();
+        if (Math.abs(setup.innerDiameter().metres() / opening - 1) > UNLIKE) {
+            add(
+                    "area-unlike-cavity",
+                    "The inner diameter at the joint is not that of the cavity's open end: check both, and their units.");
         }
         if (volume.free() < CROWDED * volume.cavity()) {
             add("crowded", "Little of the cavity is free, so small errors in what is packed change the charge much.");

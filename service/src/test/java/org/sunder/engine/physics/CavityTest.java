@@ -1,6 +1,7 @@
 package org.sunder.engine.physics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.sunder.engine.physics.Setups.mm;
 
@@ -9,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.sunder.engine.physics.CavitySegment.Cylinder;
 import org.sunder.engine.physics.CavitySegment.NoseCavity;
 import org.sunder.engine.physics.Content.Intrusion;
+import org.sunder.engine.quantity.Volume;
 
 /** Expected volumes are elementary solids: cylinders, cones and frusta. */
 class CavityTest {
@@ -68,5 +70,29 @@ class CavityTest {
         assertThat(Intrusions.volume(tube, List.of(bay, motor))).isCloseTo(expected, within(1e-15));
         FreeVolume volume = FreeVolume.of(tube, List.of(motor, bay));
         assertThat(volume.free()).isCloseTo(BASE * 0.4 - expected, within(1e-15));
+    }
+
+    /** Two litres of tube, a solid of half a litre, and a kilogram of nylon at 1.14 g/cm³. */
+    @Test
+    void aCompartmentIsComputedWithoutAJoint() {
+        List<CavitySegment> tube = List.of(new Cylinder(mm(100), mm(800 / Math.PI)));
+        FreeVolume volume = FreeVolume.ofCompartment(
+                tube,
+                List.of(
+                        new Content.Solid("motor end", Volume.ofCubicMetres(0.0005)),
+                        new Content.Fabric("main", FabricMaterial.NYLON, Setups.grams(1000), null)));
+        assertThat(volume.cavity()).isCloseTo(0.002, within(1e-12));
+        assertThat(volume.free()).isCloseTo(0.0015 - 1 / 1140.0, within(1e-12));
+        assertThatThrownBy(() -> FreeVolume.ofCompartment(tube, List.of(new Intrusion("bay", mm(900), mm(100)))))
+                .isInstanceOf(UnsoundSetupException.class);
+    }
+
+    /** What the flyer gives as an envelope stands in place of the material's volume. */
+    @Test
+    void anEnvelopeReplacesTheVolumeOfTheFibre() {
+        Content burrito =
+                new Content.Fabric("main", FabricMaterial.NYLON, Setups.grams(300), Volume.ofCubicMetres(0.001));
+        FreeVolume volume = FreeVolume.ofCompartment(List.of(new Cylinder(mm(100), mm(400))), List.of(burrito));
+        assertThat(volume.contents().get(0).volume()).isCloseTo(0.001, within(1e-15));
     }
 }

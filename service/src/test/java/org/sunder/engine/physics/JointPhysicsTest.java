@@ -128,4 +128,13 @@ class JointPhysicsTest {
                 .extracting(Warning::code)
                 .doesNotContain("too-little-work");
     }
+
+    @Test
+    void aJointUnlikeItsCavityIsAskedAbout() {
+        JointSetup tube = Setups.tube(98, 300, 100);
+        JointSetup typo = new JointSetup(
+                Setups.mm(68), tube.cavity(), List.of(), List.of(), tube.fit(), tube.powder(), null, null, null, null);
+        assertThat(JointPhysics.of(typo).warnings()).extracting(Warning::code).contains("area-unlike-cavity");
+        assertThat(JointPhysics.of(tube).warnings()).extracting(Warning::code).doesNotContain("area-unlike-cavity");
+    }
 }

@@ -74,7 +74,7 @@ class PinStrengthTest {
         PinSet one = PinSet.ofNylon(PinThread.M3, 1);
         PinSet nine = PinSet.ofNylon(PinThread.M3, 9);
         assertThat(nine.sd() / nine.force()).isCloseTo(one.sd() / one.force(), within(1e-12));
-        Retention together = Retention.of(List.of(nine, nine), Fit.of(Setups.newtons(0)));
+        Retention together = Retention.ofPins(List.of(nine, nine), Fit.of(Setups.newtons(0)));
         assertThat(together.pinsSd()).isCloseTo(2 * nine.sd(), within(1e-9));
     }
 

@@ -80,6 +80,13 @@ class UnsoundSetupTest {
     }
 
     @Test
+    void aSolidOfNegativeSizeIsRefusedAndNotSquaredAway() {
+        assertThat(faults(with(Solid.ofEnvelope("tracker", mm(-30), mm(80)))))
+                .extracting(SetupFault::path)
+                .containsExactly("contents[3].volume");
+    }
+
+    @Test
     void refusesAnEmptyCavity() {
         JointSetup s = bittern();
         JointSetup empty = new JointSetup(
