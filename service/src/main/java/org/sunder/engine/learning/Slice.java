@@ -11,10 +11,15 @@ final class Slice {
     /** Mass of a node that does not count when charges are compared. */
     private static final double TINY = 1e-8;
 
+    /** Share of the mass below which nodes at either end are passed over. */
+    private static final double NOTHING = 1e-14;
+
     private final Row row;
     private final Grid grid;
     private final double[] mass;
     private final double sum;
+    private final int first;
+    private final Grid support;
 
     Slice(Row row, Grid grid, double[] mass) {
         this.row = row;
@@ -25,6 +30,16 @@ final class Slice {
             total += value;
         }
         this.sum = total;
+        int from = 0;
+        int to = mass.length;
+        while (from + 2 < to && mass[from] <= NOTHING * total) {
+            from++;
+        }
+        while (to - 2 > from && mass[to - 1] <= NOTHING * total) {
+            to--;
+        }
+        this.first = from;
+        this.support = new Grid(grid.node(from), grid.step(), to - from);
     }
 
     Row row() {
@@ -80,11 +95,11 @@ final class Slice {
     }
 
     double chance(Outcome outcome, double x) {
+        double[] chances = new double[support.size()];
+        row.chances(outcome, x, support, chances);
         double total = 0;
-        for (int i = 0; i < mass.length; i++) {
-            if (mass[i] != 0) {
-                total += mass[i] * row.chance(outcome, x, grid.node(i));
-            }
+        for (int i = 0; i < chances.length; i++) {
+            total += mass[first + i] * chances[i];
         }
         return total;
     }
