@@ -40,7 +40,7 @@ record Design(
     static Design standard(Priors priors) {
         return new Design(
                 priors.scatterLogSd() == 0 ? Rules.known() : Rules.normal(0.9, 3),
-                priors.bandLogSd() == 0 ? Rules.known() : Rules.normal(0.9, 3),
+                priors.bandLogSd() == 0 ? Rules.known() : Rules.normal(1.2, 2),
                 priors.airframeScale() == 0 ? Rules.known() : Rules.halfNormal(5, 3.2),
                 priors.jointScale() == 0 ? Rules.known() : Rules.halfNormalGauss3(),
                 priors.setupScale() == 0 ? Rules.known() : Rules.halfNormalGauss2(),

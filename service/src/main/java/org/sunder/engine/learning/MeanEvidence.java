@@ -106,10 +106,11 @@ final class MeanEvidence {
         return new MeanEvidence(result);
     }
 
-    MeanEvidence minus(MeanEvidence other) {
+    /** This evidence with one airframe's own replaced. */
+    MeanEvidence changed(MeanEvidence before, MeanEvidence after) {
         long[] result = sums.clone();
         for (int i = 0; i < result.length; i++) {
-            result[i] -= other.sums[i];
+            result[i] += after.sums[i] - before.sums[i];
         }
         return new MeanEvidence(result);
     }

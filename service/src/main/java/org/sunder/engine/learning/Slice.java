@@ -1,5 +1,7 @@
 package org.sunder.engine.learning;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The posterior mass of the log correction c at one node of (σ, δ): mass [nodes] on the grid of c.
  *
@@ -20,6 +22,8 @@ final class Slice {
     private final double sum;
     private final int first;
     private final Grid support;
+    /** Mass up to each node, from one before the first; made when first asked for, the same whoever makes it. */
+    private double @Nullable [] cumulative;
 
     Slice(Row row, Grid grid, double[] mass) {
         this.row = row;
@@ -153,13 +157,17 @@ final class Slice {
         return before + t * (massAt(i) + t * (cell - massAt(i) - bend * (1 - t)));
     }
 
-    /** Mass from the start of the grid to node i. */
+    /** Mass from the start of the grid to node i; i from −1. */
     private double upTo(int i) {
-        double total = 0;
-        for (int k = -1; k < i; k++) {
-            total += cell(k);
+        double[] sums = cumulative;
+        if (sums == null) {
+            sums = new double[mass.length + 1];
+            for (int k = -1; k < mass.length - 1; k++) {
+                sums[k + 2] = sums[k + 1] + cell(k);
+            }
+            cumulative = sums;
         }
-        return total;
+        return sums[i + 1];
     }
 
     /** Mass between nodes i and i + 1: ∫ of the cubic through four nodes. */
