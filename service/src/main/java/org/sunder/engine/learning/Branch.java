@@ -67,9 +67,10 @@ final class Branch {
      * three outcomes is then as likely.
      */
     static void multiply(double[] product, Row row, Trial trial, double lapse, Grid corrections) {
+        double[] chances = new double[product.length];
+        row.chances(trial.outcome(), trial.logRatio(), corrections, chances);
         for (int i = 0; i < product.length; i++) {
-            double chance = row.chance(trial.outcome(), trial.logRatio(), corrections.node(i));
-            product[i] *= (1 - lapse) * chance + lapse / 3;
+            product[i] *= (1 - lapse) * chances[i] + lapse / 3;
         }
     }
 

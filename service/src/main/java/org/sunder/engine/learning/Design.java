@@ -30,11 +30,17 @@ record Design(
     /** Nodes of c on either side of 0: |c| up to 2.4, a factor of 11. */
     private static final int HALF = 96;
 
+    Design {
+        if ((corrections.size() - 1) / 2 % knotStride != 0) {
+            throw new IllegalArgumentException("knots of the mean must lie on nodes that halving keeps");
+        }
+    }
+
     /** The design of the engine's answers for the given priors. */
     static Design standard(Priors priors) {
         return new Design(
                 priors.scatterLogSd() == 0 ? Rules.known() : Rules.normal(0.9, 3),
-                priors.bandLogSd() == 0 ? Rules.known() : Rules.normal(0.9, 3),
+                priors.bandLogSd() == 0 ? Rules.known() : Rules.normal(1.2, 2),
                 priors.airframeScale() == 0 ? Rules.known() : Rules.halfNormal(5, 3.2),
                 priors.jointScale() == 0 ? Rules.known() : Rules.halfNormalGauss3(),
                 priors.setupScale() == 0 ? Rules.known() : Rules.halfNormalGauss2(),
@@ -50,6 +56,11 @@ record Design(
     /** Index in the grid of c of the first knot of μ. */
     int firstKnot() {
         return (corrections.size() - 1) / 2 - knotHalf * knotStride;
+    }
+
+    /** Index in the grid of c of the last knot of μ. */
+    int lastKnot() {
+        return firstKnot() + (knots() - 1) * knotStride;
     }
 
     /** Number of combinations of the three between-level standard deviations. */

@@ -18,11 +18,17 @@ public final class FleetModel {
     private final Levels levels;
     private final FleetLog log;
     private final MeanEvidence evidence;
+    /** The airframe changed last, −1 for none, and its own evidence: the next change is likely to be its too. */
+    private final int recent;
 
-    private FleetModel(Levels levels, FleetLog log, MeanEvidence evidence) {
+    private final MeanEvidence recentEvidence;
+
+    private FleetModel(Levels levels, FleetLog log, MeanEvidence evidence, int recent, MeanEvidence recentEvidence) {
         this.levels = levels;
         this.log = log;
         this.evidence = evidence;
+        this.recent = recent;
+        this.recentEvidence = recentEvidence;
     }
 
     /** The posterior of a log under given priors, on the standard design. */
@@ -32,11 +38,11 @@ public final class FleetModel {
 
     static FleetModel of(FleetLog log, Priors priors, Design design) {
         Levels levels = new Levels(priors, design);
-        MeanEvidence evidence = log.airframes().stream()
+        MeanEvidence evidence = log.airframes().parallelStream()
                 .filter(AirframeLog::hasTrials)
                 .map(airframe -> MeanEvidence.of(airframe, levels))
                 .reduce(MeanEvidence.none(levels), MeanEvidence::plus);
-        return new FleetModel(levels, log, evidence);
+        return new FleetModel(levels, log, evidence, -1, evidence);
     }
 
     /** The log this posterior is of. */
@@ -46,8 +52,11 @@ public final class FleetModel {
 
     /** This fleet with one airframe's log replaced; the same to the last bit as a model made anew from that log. */
     public FleetModel with(int airframe, AirframeLog changed) {
-        MeanEvidence others = evidence.minus(MeanEvidence.of(log.airframes().get(airframe), levels));
-        return new FleetModel(levels, log.with(airframe, changed), others.plus(MeanEvidence.of(changed, levels)));
+        MeanEvidence before = airframe == recent
+                ? recentEvidence
+                : MeanEvidence.of(log.airframes().get(airframe), levels);
+        MeanEvidence after = MeanEvidence.of(changed, levels);
+        return new FleetModel(levels, log.with(airframe, changed), evidence.changed(before, after), airframe, after);
     }
 
     /** The posterior of one setup's correction, scatter and band. */

@@ -32,7 +32,7 @@ final class Levels {
     }
 
     private Smoothing smoothing(double sd) {
-        return Smoothing.of(sd, design.corrections().step());
+        return Smoothing.of(sd, design.corrections());
     }
 
     Priors priors() {

@@ -55,15 +55,47 @@ final class MeanEvidence {
         }
     }
 
-    /** Writes one airframe's log likelihood at the knots of μ. */
+    /**
+     * Writes one airframe's log likelihood at the knots of μ, in units. Where the smoothing gives fewer values than
+     * there are knots, the log is interpolated by cubics: it is nearly quadratic.
+     */
     static void atKnots(long[] target, int start, Message message, Smoothing smoothing, Design design) {
-        int first = design.firstKnot();
-        int stride = design.knotStride();
-        double[] smooth = smoothing.likelihood(message.values(), first, first + (design.knots() - 1) * stride + 1);
-        for (int k = 0; k < design.knots(); k++) {
-            double log = FastMath.log(smooth[k * stride]) + message.exponent() * LN_2;
-            target[start + k] = Math.round(Math.max(log, FLOOR) / UNIT);
+        double[] smooth = smoothing.coarseLikelihood(message.values());
+        int stride = smoothing.stride();
+        int skip = Math.max(1, design.knotStride() / stride);
+        int first = Math.max(0, design.firstKnot() / stride - 2);
+        int last = Math.min(smooth.length - 1, (design.lastKnot() + stride - 1) / stride + 2);
+        double[] logs = new double[(last - first) / skip + 1];
+        for (int i = 0; i < logs.length; i++) {
+            double log = FastMath.log(smooth[first + i * skip]) + message.exponent() * LN_2;
+            logs[i] = Math.max(log, FLOOR);
         }
+        int spacing = stride * skip;
+        while (spacing > design.knotStride()) {
+            logs = twice(logs);
+            spacing /= 2;
+        }
+        int offset = (design.firstKnot() - first * stride) / spacing;
+        for (int k = 0; k < design.knots(); k++) {
+            target[start + k] = Math.round(logs[offset + k * (design.knotStride() / spacing)] / UNIT);
+        }
+    }
+
+    private static double[] twice(double[] logs) {
+        double[] result = new double[2 * logs.length - 1];
+        for (int i = 0; i < logs.length; i++) {
+            result[2 * i] = logs[i];
+        }
+        for (int i = 1; i < logs.length - 2; i++) {
+            boolean known = Math.min(logs[i - 1], logs[i + 2]) > FLOOR;
+            result[2 * i + 1] = known
+                    ? Smoothing.midpoint(logs[i - 1], logs[i], logs[i + 1], logs[i + 2])
+                    : Math.min(logs[i], logs[i + 1]);
+        }
+        int last = logs.length - 1;
+        result[1] = (logs[0] + logs[1]) / 2;
+        result[2 * last - 1] = (logs[last - 1] + logs[last]) / 2;
+        return result;
     }
 
     MeanEvidence plus(MeanEvidence other) {
@@ -74,10 +106,11 @@ final class MeanEvidence {
         return new MeanEvidence(result);
     }
 
-    MeanEvidence minus(MeanEvidence other) {
+    /** This evidence with one airframe's own replaced. */
+    MeanEvidence changed(MeanEvidence before, MeanEvidence after) {
         long[] result = sums.clone();
         for (int i = 0; i < result.length; i++) {
-            result[i] -= other.sums[i];
+            result[i] += after.sums[i] - before.sums[i];
         }
         return new MeanEvidence(result);
     }

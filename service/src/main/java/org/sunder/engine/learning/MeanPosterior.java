@@ -17,6 +17,7 @@ final class MeanPosterior {
     private static final double SQRT_2PI = 2.5066282746310002;
     private static final int LOCAL_NODES = 41;
 
+    private final Levels levels;
     private final Grid corrections;
     private final int first;
     private final int stride;
@@ -32,6 +33,7 @@ final class MeanPosterior {
      */
     MeanPosterior(Levels levels, double[] likelihood) {
         Design design = levels.design();
+        this.levels = levels;
         this.corrections = design.corrections();
         this.first = design.firstKnot();
         this.stride = design.knotStride();
@@ -59,7 +61,7 @@ final class MeanPosterior {
     }
 
     private double logDensity(int k) {
-        return knots[k] + logPrior(mean(k));
+        return knots[k] + levels.logPriorAtKnot(k);
     }
 
     /** Log of the density at its peak, by a parabola through three knots. */

@@ -56,9 +56,7 @@ final class Message {
     }
 
     Message smoothed(Smoothing smoothing) {
-        return flat || smoothing.isIdentity()
-                ? this
-                : new Message(smoothing.likelihood(values, 0, values.length), exponent, false);
+        return flat || smoothing.isIdentity() ? this : new Message(smoothing.likelihood(values), exponent, false);
     }
 
     boolean isFlat() {

@@ -88,10 +88,12 @@ public final class Outlook {
         double total = 0;
         int k = 0;
         for (Slice slice : slices) {
-            for (int i = 0; i < slice.size(); i++, k++) {
-                double chance = slice.row().chance(outcome, x, slice.grid().node(i));
+            double[] chances = new double[slice.size()];
+            slice.row().chances(outcome, x, slice.grid(), chances);
+            for (double chance : chances) {
                 total += weights[k] * chance;
                 target[k] = weights[k] * ((1 - lapse) * chance + lapse / 3);
+                k++;
             }
         }
         return total;
@@ -141,10 +143,10 @@ public final class Outlook {
         double[] table = new double[size];
         int k = 0;
         for (Slice slice : slices) {
-            for (int i = 0; i < slice.size(); i++, k++) {
-                table[k] = slice.row()
-                        .chance(Outcome.SEPARATED, STEP * index, slice.grid().node(i));
-            }
+            double[] chances = new double[slice.size()];
+            slice.row().chances(Outcome.SEPARATED, STEP * index, slice.grid(), chances);
+            System.arraycopy(chances, 0, table, k, chances.length);
+            k += chances.length;
         }
         return table;
     }

@@ -38,4 +38,28 @@ record Row(double sigma, double delta, double weight) {
             case PARTIAL -> NormalTable.between(upper - delta / sigma, upper);
         };
     }
+
+    /** Writes the chances of an outcome of a firing at log ratio x for every node of c into {@code target}. */
+    void chances(Outcome outcome, double x, Grid grid, double[] target) {
+        double z = (x - grid.low()) / sigma;
+        double step = grid.step() / sigma;
+        double band = delta / sigma;
+        switch (outcome) {
+            case NONE -> {
+                for (int i = 0; i < target.length; i++) {
+                    target[i] = NormalTable.cdf(i * step - z);
+                }
+            }
+            case SEPARATED -> {
+                for (int i = 0; i < target.length; i++) {
+                    target[i] = NormalTable.cdf(z - band - i * step);
+                }
+            }
+            case PARTIAL -> {
+                for (int i = 0; i < target.length; i++) {
+                    target[i] = NormalTable.between(z - band - i * step, z - i * step);
+                }
+            }
+        }
+    }
 }

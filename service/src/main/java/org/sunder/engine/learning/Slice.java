@@ -1,5 +1,7 @@
 package org.sunder.engine.learning;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The posterior mass of the log correction c at one node of (σ, δ): mass [nodes] on the grid of c.
  *
@@ -11,10 +13,17 @@ final class Slice {
     /** Mass of a node that does not count when charges are compared. */
     private static final double TINY = 1e-8;
 
+    /** Share of the mass below which nodes at either end are passed over. */
+    private static final double NOTHING = 1e-14;
+
     private final Row row;
     private final Grid grid;
     private final double[] mass;
     private final double sum;
+    private final int first;
+    private final Grid support;
+    /** Mass up to each node, from one before the first; made when first asked for, the same whoever makes it. */
+    private double @Nullable [] cumulative;
 
     Slice(Row row, Grid grid, double[] mass) {
         this.row = row;
@@ -25,6 +34,16 @@ final class Slice {
             total += value;
         }
         this.sum = total;
+        int from = 0;
+        int to = mass.length;
+        while (from + 2 < to && mass[from] <= NOTHING * total) {
+            from++;
+        }
+        while (to - 2 > from && mass[to - 1] <= NOTHING * total) {
+            to--;
+        }
+        this.first = from;
+        this.support = new Grid(grid.node(from), grid.step(), to - from);
     }
 
     Row row() {
@@ -80,11 +99,11 @@ final class Slice {
     }
 
     double chance(Outcome outcome, double x) {
+        double[] chances = new double[support.size()];
+        row.chances(outcome, x, support, chances);
         double total = 0;
-        for (int i = 0; i < mass.length; i++) {
-            if (mass[i] != 0) {
-                total += mass[i] * row.chance(outcome, x, grid.node(i));
-            }
+        for (int i = 0; i < chances.length; i++) {
+            total += mass[first + i] * chances[i];
         }
         return total;
     }
@@ -138,13 +157,17 @@ final class Slice {
         return before + t * (massAt(i) + t * (cell - massAt(i) - bend * (1 - t)));
     }
 
-    /** Mass from the start of the grid to node i. */
+    /** Mass from the start of the grid to node i; i from −1. */
     private double upTo(int i) {
-        double total = 0;
-        for (int k = -1; k < i; k++) {
-            total += cell(k);
+        double[] sums = cumulative;
+        if (sums == null) {
+            sums = new double[mass.length + 1];
+            for (int k = -1; k < mass.length - 1; k++) {
+                sums[k + 2] = sums[k + 1] + cell(k);
+            }
+            cumulative = sums;
         }
-        return total;
+        return sums[i + 1];
     }
 
     /** Mass between nodes i and i + 1: ∫ of the cubic through four nodes. */

@@ -6,23 +6,46 @@ import org.hipparchus.util.FastMath;
  * Convolution with a Gaussian on a grid.
  *
  * <p>Problem: pass a function of a child's correction to its parent, or back. Method: Gaussian weights sampled at the
- * nodes and scaled to add to 1, out to 5.5 standard deviations. The sum is exact to exp(−2π² sd²/step²) for smooth
- * functions, and becomes the identity for a standard deviation far below the step. Arrays have the grid's size.
+ * nodes and scaled to add to 1, out to 5 standard deviations. The sum is exact to exp(−2π² sd²/step²) for smooth
+ * functions, and becomes the identity for a standard deviation far below the step. A wide Gaussian works on a coarser
+ * grid: the function is halved by the weights ¼, ½, ¼ until the standard deviation is 4 to 8 coarse steps, the variance
+ * that this adds (½ step² each time) is taken off the Gaussian's, and the result is brought back by cubic
+ * interpolation (a Gaussian pyramid; P. J. Burt, Comput. Graph. Image Process. 16 (1981) 20). Arrays have the grid's
+ * size.
  */
 final class Smoothing {
 
-    /** Standard deviations after which the kernel is cut off; 4e-8 of it is lost. */
-    private static final double REACH = 5.5;
+    /** Standard deviations after which the kernel is cut off; 6e-7 of it is lost. */
+    private static final double REACH = 5;
+    /** Fewest coarse steps per standard deviation. */
+    private static final double COARSE = 4;
+    /** Below this many steps a Gaussian is the identity. */
+    private static final double NARROW = 0.1;
 
+    private final int stride;
     private final double[] taps;
 
-    private Smoothing(double[] taps) {
+    private Smoothing(int stride, double[] taps) {
+        this.stride = stride;
         this.taps = taps;
     }
 
-    static Smoothing of(double sd, double step) {
-        double ratio = sd / step;
-        int half = ratio < 0.1 ? 0 : (int) Math.ceil(REACH * ratio);
+    static Smoothing of(double sd, Grid grid) {
+        double variance = (sd / grid.step()) * (sd / grid.step());
+        int stride = 1;
+        while ((grid.size() - 1) % (2 * stride) == 0) {
+            double left = variance - 0.5 * stride * stride;
+            if (left < 4.0 * stride * stride * COARSE * COARSE) {
+                break;
+            }
+            variance = left;
+            stride *= 2;
+        }
+        return new Smoothing(stride, taps(FastMath.sqrt(variance) / stride));
+    }
+
+    private static double[] taps(double ratio) {
+        int half = ratio < NARROW ? 0 : (int) Math.ceil(REACH * ratio);
         double[] taps = new double[half + 1];
         double sum = 1;
         taps[0] = 1;
@@ -33,34 +56,68 @@ final class Smoothing {
         for (int k = 0; k <= half; k++) {
             taps[k] /= sum;
         }
-        return new Smoothing(taps);
+        return taps;
     }
 
     boolean isIdentity() {
         return taps.length == 1;
     }
 
-    /** Smooths a likelihood, which goes on at its edge value beyond the grid; {@code from} to {@code to} exclusive. */
-    double[] likelihood(double[] values, int from, int to) {
-        return smooth(values, values[0], values[values.length - 1], from, to);
+    /** Distance, in nodes, of the values that {@link #coarseLikelihood} gives. */
+    int stride() {
+        return stride;
+    }
+
+    /** Smooths a likelihood, which goes on at its edge values beyond the grid. */
+    double[] likelihood(double[] values) {
+        return isIdentity() ? values : refined(coarse(values, true), true);
+    }
+
+    /** The smoothed likelihood on every {@link #stride()}-th node. */
+    double[] coarseLikelihood(double[] values) {
+        return isIdentity() ? values : coarse(values, true);
     }
 
     /** Smooths a density, which is 0 beyond the grid. */
     double[] density(double[] values) {
-        return isIdentity() ? values : smooth(values, 0, 0, 0, values.length);
+        return isIdentity() ? values : refined(coarse(values, false), false);
     }
 
-    private double[] smooth(double[] values, double left, double right, int from, int to) {
-        int n = to - from;
+    private double[] coarse(double[] values, boolean extend) {
+        double[] halved = values;
+        for (int s = 1; s < stride; s *= 2) {
+            halved = halve(halved, extend);
+        }
+        return smooth(halved, extend);
+    }
+
+    private static double[] halve(double[] values, boolean extend) {
+        double[] result = new double[(values.length + 1) / 2];
+        int last = result.length - 1;
+        for (int k = 1; k < last; k++) {
+            result[k] = 0.5 * values[2 * k] + 0.25 * (values[2 * k - 1] + values[2 * k + 1]);
+        }
+        double first = values[0];
+        double end = values[values.length - 1];
+        result[0] = 0.5 * first + 0.25 * (values[1] + (extend ? first : 0));
+        result[last] = 0.5 * end + 0.25 * (values[values.length - 2] + (extend ? end : 0));
+        return result;
+    }
+
+    private double[] smooth(double[] values, boolean extend) {
+        int n = values.length;
         int half = taps.length - 1;
         double[] padded = new double[n + 2 * half];
-        for (int i = 0; i < padded.length; i++) {
-            int at = from + i - half;
-            padded[i] = at < 0 ? left : at >= values.length ? right : values[at];
+        System.arraycopy(values, 0, padded, half, n);
+        if (extend) {
+            for (int i = 0; i < half; i++) {
+                padded[i] = values[0];
+                padded[half + n + i] = values[n - 1];
+            }
         }
         double[] result = new double[n];
         for (int i = 0; i < n; i++) {
-            result[i] = taps[0] * padded[i + half];
+            result[i] = taps[0] * values[i];
         }
         for (int k = 1; k <= half; k++) {
             addShifted(result, padded, taps[k], half - k, half + k);
@@ -72,5 +129,35 @@ final class Smoothing {
         for (int i = 0; i < result.length; i++) {
             result[i] += tap * (padded[i + below] + padded[i + above]);
         }
+    }
+
+    private double[] refined(double[] values, boolean extend) {
+        double[] result = values;
+        for (int s = stride; s > 1; s /= 2) {
+            result = twice(result, extend);
+        }
+        return result;
+    }
+
+    /** Values at twice as many nodes, by cubic interpolation that does not go below 0. */
+    private static double[] twice(double[] values, boolean extend) {
+        int n = values.length;
+        double[] result = new double[2 * n - 1];
+        for (int k = 0; k < n; k++) {
+            result[2 * k] = values[k];
+        }
+        for (int k = 1; k < n - 2; k++) {
+            result[2 * k + 1] = Math.max(0, midpoint(values[k - 1], values[k], values[k + 1], values[k + 2]));
+        }
+        double before = extend ? values[0] : 0;
+        double after = extend ? values[n - 1] : 0;
+        result[1] = Math.max(0, midpoint(before, values[0], values[1], values[2]));
+        result[2 * n - 3] = Math.max(0, midpoint(values[n - 3], values[n - 2], values[n - 1], after));
+        return result;
+    }
+
+    /** Cubic interpolation halfway between b and c of four equally spaced values. */
+    static double midpoint(double a, double b, double c, double d) {
+        return (9 * (b + c) - a - d) / 16;
     }
 }

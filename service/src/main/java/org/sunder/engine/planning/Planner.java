@@ -1,8 +1,9 @@
 package org.sunder.engine.planning;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.TreeSet;
 import org.hipparchus.util.FastMath;
 import org.sunder.engine.learning.Forecast;
@@ -19,7 +20,7 @@ import org.sunder.engine.learning.Outlook;
 public final class Planner {
 
     /** Charges compared; a fine measure offers more than can differ in worth. */
-    private static final int CANDIDATES = 16;
+    private static final int CANDIDATES = 12;
     /** Charges less likely to separate than this are not worth a test. */
     private static final double LEAST_CHANCE = 0.05;
     /** Below this chance that the joint's own target charge is within the limits, the setup has to change. */
@@ -53,11 +54,10 @@ public final class Planner {
         if (confirming) {
             return fire(on, target.steps(), "It is the charge for the target reliability: a confirming test.", depth);
         }
-        List<Integer> candidates = candidates(on, highest, target);
-        if (candidates.isEmpty()) {
-            return changeSetup(on, highest, "No charge that the measure can give is both allowed and of use.");
-        }
-        return fire(on, best(on, candidates), why(on), depth);
+        OptionalInt best = best(on, candidates(on, highest, target));
+        return best.isPresent()
+                ? fire(on, best.getAsInt(), why(on), depth)
+                : changeSetup(on, highest, "No charge that the measure can give is both allowed and of use.");
     }
 
     private static String why(PlanningCase on) {
@@ -113,9 +113,9 @@ public final class Planner {
             steps.add((int) Math.round(bottom * FastMath.pow(top / bottom, share)));
         }
         steps.add(target.steps());
+        int least = on.stepsAtLeast(Safeguards.knownToDoNothing(on));
         return steps.stream()
-                .filter(candidate ->
-                        candidate >= 1 && Safeguards.checkTest(on, candidate).isEmpty())
+                .filter(candidate -> candidate >= 1 && candidate >= least && candidate <= top)
                 .toList();
     }
 
@@ -127,17 +127,16 @@ public final class Planner {
         return Math.min(highest, on.stepsAtMost(on.handbookCharge() * FastMath.exp(x)));
     }
 
-    private static int best(PlanningCase on, List<Integer> candidates) {
+    /** The candidate of least loss that every safeguard allows; ties go to the smaller charge. */
+    private static OptionalInt best(PlanningCase on, List<Integer> candidates) {
         Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
-        double[] losses = candidates.stream()
-                .mapToDouble(steps -> Worth.loss(outlook.after(on.logRatio(steps)), on, steps))
-                .toArray();
-        double least = Arrays.stream(losses).min().orElseThrow();
-        int i = 0;
-        while (losses[i] > least + 1e-12) {
-            i++;
-        }
-        return candidates.get(i);
+        record Rated(int steps, double loss) {}
+        return candidates.stream()
+                .map(steps -> new Rated(steps, Worth.loss(outlook.after(on.logRatio(steps)), on, steps)))
+                .sorted(Comparator.comparingDouble(Rated::loss))
+                .mapToInt(Rated::steps)
+                .filter(steps -> Safeguards.checkTest(on, steps).isEmpty())
+                .findFirst();
     }
 
     /** What a firing is worth: the less, the better. */
