@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.http.EntityTags;
 

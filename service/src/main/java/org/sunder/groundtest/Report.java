@@ -3,6 +3,7 @@ package org.sunder.groundtest;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Mass;
 
 /**

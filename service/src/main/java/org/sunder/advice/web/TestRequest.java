@@ -6,8 +6,8 @@ import jakarta.validation.constraints.Size;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Mass;
-import org.sunder.groundtest.Containment;
 import org.sunder.groundtest.Report;
 
 /** A report from the field. */
