@@ -1,5 +1,8 @@
 package org.sunder.advice;
 
+import java.util.Arrays;
+import java.util.stream.Collectors;
+
 /** What stands beside every charge. Common practice, and the general sense of published safety codes, in our words. */
 public enum Caution {
     FIRE_REMOTELY("fire-remotely", "Fire from a distance by wire or radio, never by hand beside the rocket."),
@@ -24,6 +27,11 @@ public enum Caution {
     Caution(String code, String text) {
         this.code = code;
         this.text = text;
+    }
+
+    /** All cautions in one text. */
+    public static String texts() {
+        return Arrays.stream(values()).map(Caution::text).collect(Collectors.joining(" "));
     }
 
     /** A stable word. */

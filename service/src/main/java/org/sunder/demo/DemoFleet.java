@@ -6,18 +6,23 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
 import org.springframework.boot.ApplicationRunner;
 import org.springframework.context.annotation.Profile;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
 import org.sunder.advice.Advising;
+import org.sunder.advice.Caution;
 import org.sunder.advice.Estimates;
 import org.sunder.advice.TestLogging;
+import org.sunder.airframe.Airframe;
 import org.sunder.airframe.AirframeDetails;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.DeploymentEvent;
 import org.sunder.airframe.Display;
+import org.sunder.airframe.Joint;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.UnitSystem;
 import org.sunder.config.StoredJson;
@@ -31,6 +36,7 @@ import org.sunder.engine.quantity.MassUnit;
 import org.sunder.groundtest.Report;
 import org.sunder.http.Cursor;
 import org.sunder.http.DurableTransactions;
+import org.sunder.http.Page;
 
 /**
  * Three airframes with tests that show evidence building, sufficient, stale and conflicting. The tests follow the advice of
@@ -40,6 +46,7 @@ import org.sunder.http.DurableTransactions;
 @Profile("demo")
 class DemoFleet implements ApplicationRunner {
 
+    private static final Logger LOG = LoggerFactory.getLogger(DemoFleet.class);
     private static final int MOST_TESTS = 12;
 
     private final Airframes airframes;
@@ -59,6 +66,32 @@ class DemoFleet implements ApplicationRunner {
         if (airframes.page(Cursor.NEWEST, 1).isEmpty()) {
             transactions.commit(this::load);
         }
+        airframes.page(Cursor.NEWEST, Page.USUAL).forEach(this::tell);
+        LOG.info("Mind before any charge: {}", Caution.texts());
+    }
+
+    private void tell(Airframe airframe) {
+        for (Joint joint : airframes.jointsOf(airframe.id())) {
+            var next = advising.next(joint.id());
+            String advice = "change the setup";
+            if (next.step() instanceof NextStep.Fire fire) {
+                advice = "fire next on the ground " + words(fire.charge(), next.measure());
+            } else if (next.step() instanceof NextStep.Stop stop) {
+                advice = "enough is known to fly " + words(stop.flightCharge().charge(), next.measure());
+            }
+            LOG.info(
+                    "{}, {}: {} (evidence {}) /api/joints/{}/next-charge",
+                    airframe.name(),
+                    joint.name(),
+                    advice,
+                    next.evidence().evidence(),
+                    joint.id());
+        }
+    }
+
+    private static String words(double kilograms, Mass measure) {
+        Mass charge = Display.onMeasure(kilograms, measure);
+        return charge.value() + " " + charge.unit();
     }
 
     private UUID load() {

@@ -143,7 +143,7 @@ final class AdviceViews {
                     + ProbabilityView.rounded(change.chanceAtHighest()) + "; fewer pins or less volume would have to"
                     + " bring the handbook charge to " + digits(change.requiredScale()) + " of what it is.";
         }
-        return "The target charge has separated the joint on the ground, and little is left to learn.";
+        return "A charge at or below this one has separated the joint on the ground, and little is left to learn.";
     }
 
     private static List<NextChargeView.FollowingView> following(NextStep step, Mass measure) {
