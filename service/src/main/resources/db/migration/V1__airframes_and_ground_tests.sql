@@ -52,6 +52,7 @@ create table setup (
 create table ground_test (
     flyer_id uuid not null,
     id uuid not null,
+    occasion varchar(10) not null,
     joint_id uuid not null,
     setup_id uuid not null,
     setup_revision integer not null,
@@ -75,7 +76,7 @@ create table ground_test (
     foreign key (flyer_id, setup_id) references setup (flyer_id, id)
 );
 
-create index ground_test_by_joint on ground_test (flyer_id, joint_id, fired_at desc, id desc);
+create index ground_test_by_joint on ground_test (flyer_id, joint_id, occasion, fired_at desc, id desc);
 
 -- Append-only: the newest row of a test says whether it counts.
 create table ground_test_void (

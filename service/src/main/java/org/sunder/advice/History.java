@@ -15,6 +15,7 @@ import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
+import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.VoidMark;
 
 /** Everything that happened to an airframe, in order. */
@@ -36,6 +37,7 @@ public class History {
         JOINT_ADDED("joint-added"),
         SETUP_CHANGED("setup-changed"),
         TEST_FIRED("test-fired"),
+        FLOWN("flown"),
         TEST_VOIDED("test-voided"),
         TEST_RESTORED("test-restored");
 
@@ -95,10 +97,11 @@ public class History {
         for (GroundTest test : fired) {
             Setup setup = setups.get(setups.size() - test.setupRevision());
             Instant at = test.report().firedAt().toInstant();
-            entries.add(new Entry(at, Kind.TEST_FIRED, joint, setup, test, null));
+            Kind kind = test.occasion() == Occasion.GROUND ? Kind.TEST_FIRED : Kind.FLOWN;
+            entries.add(new Entry(at, kind, joint, setup, test, null));
             for (VoidMark mark : test.marks()) {
-                Kind kind = mark.voided() ? Kind.TEST_VOIDED : Kind.TEST_RESTORED;
-                entries.add(new Entry(mark.at(), kind, joint, setup, test, mark));
+                Kind marked = mark.voided() ? Kind.TEST_VOIDED : Kind.TEST_RESTORED;
+                entries.add(new Entry(mark.at(), marked, joint, setup, test, mark));
             }
         }
     }

@@ -16,6 +16,7 @@ import org.sunder.engine.planning.Firing;
 import org.sunder.engine.planning.Goal;
 import org.sunder.engine.planning.PlanningCase;
 import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.Occasion;
 
 /** From the case of a joint to the question the planner answers. */
 @Component
@@ -78,7 +79,8 @@ class PlanningCases {
                 test.report().outcome(),
                 test.report().damaged(),
                 test.counted(),
-                equivalent(fired, now));
+                // A flight teaches and bounds, but a charge to fly must have parted this setup on the ground.
+                test.occasion() == Occasion.GROUND && equivalent(fired, now));
     }
 
     private static boolean equivalent(JointPhysics a, JointPhysics b) {

@@ -14,6 +14,7 @@ import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
 import org.sunder.groundtest.NewTest;
+import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
 import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
@@ -41,10 +42,11 @@ public class TestLogging {
      *
      * @param jointId the joint fired
      * @param revision revision of the setup it was fired in, or null for the one in force
+     * @param occasion on the ground or in flight
      * @param report what was seen
      * @throws ProblemException where the charge is not positive or above the ceiling, or the time lies in the future
      */
-    public GroundTest log(UUID jointId, @Nullable Integer revision, Report report) {
+    public GroundTest log(UUID jointId, @Nullable Integer revision, Occasion occasion, Report report) {
         JointCase joint = revision == null ? cases.current(jointId) : cases.at(jointId, revision);
         tests.refuseFuture(report.firedAt());
         refuseImpossible(report.charge(), joint);
@@ -52,7 +54,13 @@ public class TestLogging {
         OutcomeProbabilities forecast = joint.posterior().outcomes(x);
         LeafPosterior after = joint.posterior().after(new Trial(x, report.outcome()));
         return tests.add(new NewTest(
-                jointId, joint.setup().id(), joint.setup().revision(), report, forecast, after.correctionFactor()));
+                occasion,
+                jointId,
+                joint.setup().id(),
+                joint.setup().revision(),
+                report,
+                forecast,
+                after.correctionFactor()));
     }
 
     /** Takes a test out of the fit, or back into it, inside the caller's transaction. */

@@ -33,6 +33,7 @@ import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;
+import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
 import org.sunder.http.Cursor;
 import org.sunder.http.DurableTransactions;
@@ -179,6 +180,7 @@ class DemoFleet implements ApplicationRunner {
         logging.log(
                 joint,
                 null,
+                Occasion.GROUND,
                 new Report(
                         charge,
                         outcome,

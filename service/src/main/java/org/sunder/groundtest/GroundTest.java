@@ -7,9 +7,10 @@ import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.learning.OutcomeProbabilities;
 
 /**
- * One firing on the ground, as it stands in the log. Never changed; at most voided.
+ * One firing, on the ground or in flight, as it stands in the log. Never changed; at most voided.
  *
  * @param id UUID version 7
+ * @param occasion on the ground or in flight
  * @param jointId the joint fired
  * @param setupId the immutable setup it was fired in
  * @param setupRevision that setup's revision
@@ -21,6 +22,7 @@ import org.sunder.engine.learning.OutcomeProbabilities;
  */
 public record GroundTest(
         UUID id,
+        Occasion occasion,
         UUID jointId,
         UUID setupId,
         int setupRevision,

@@ -17,8 +17,8 @@ public interface GroundTestStore {
     /** The test with that id, if it is the flyer's. */
     Optional<GroundTest> find(UUID flyer, UUID id);
 
-    /** Tests of a joint, newest first. */
-    List<GroundTest> page(UUID flyer, UUID jointId, Cursor cursor, int limit);
+    /** Firings of a joint on one occasion, newest first. */
+    List<GroundTest> page(UUID flyer, UUID jointId, Occasion occasion, Cursor cursor, int limit);
 
     /** Every test of a flyer in the order they were fired. */
     List<GroundTest> all(UUID flyer);

@@ -12,9 +12,13 @@ import org.sunder.engine.quantity.Mass;
 import org.sunder.http.EntityTags;
 
 /** A ground test as answered. */
-@Schema(name = "GroundTest", description = "One firing on the ground, as it stands in the log.")
+@Schema(name = "GroundTest", description = "One firing, on the ground or in flight, as it stands in the log.")
 public record GroundTestView(
         UUID id,
+
+        @Schema(description = "Fired on the ground as a test, or in flight.")
+        Occasion occasion,
+
         UUID jointId,
         @Schema(example = "1") int setupRevision,
         Mass charge,
@@ -50,6 +54,7 @@ public record GroundTestView(
         Report report = test.report();
         return new GroundTestView(
                 test.id(),
+                test.occasion(),
                 test.jointId(),
                 test.setupRevision(),
                 report.charge(),

@@ -51,9 +51,9 @@ public class GroundTests {
         return store.find(flyer.id(), id).orElseThrow(() -> ProblemException.notFound("ground test", id));
     }
 
-    /** A page of a joint's tests, newest first, with one to spare. */
-    public List<GroundTest> page(UUID jointId, Cursor cursor, int limit) {
-        return store.page(flyer.id(), jointId, cursor, limit + 1);
+    /** A page of a joint's firings on one occasion, newest first, with one to spare. */
+    public List<GroundTest> page(UUID jointId, Occasion occasion, Cursor cursor, int limit) {
+        return store.page(flyer.id(), jointId, occasion, cursor, limit + 1);
     }
 
     /** Every test of the flyer in the order they were fired, voided ones too. */

@@ -6,6 +6,7 @@ import org.sunder.engine.learning.OutcomeProbabilities;
 
 /** A test about to enter the log. */
 public record NewTest(
+        Occasion occasion,
         UUID jointId,
         UUID setupId,
         int setupRevision,

@@ -17,6 +17,7 @@ import org.sunder.advice.Advising;
 import org.sunder.advice.TestLogging;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestView;
+import org.sunder.groundtest.Occasion;
 import org.sunder.http.Created;
 import org.sunder.http.DurableTransactions;
 import org.sunder.http.IdempotentCreation;
@@ -54,7 +55,28 @@ class LoggingController {
             @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
             @RequestBody TestRequest body) {
         return creation.create(IdempotentCreation.scope("logGroundTest", id), key, body, () -> {
-            GroundTest test = logging.log(id, body.setupRevision(), body.report());
+            GroundTest test = logging.log(id, body.setupRevision(), Occasion.GROUND, body.report());
+            return new Created("/api/ground-tests/" + test.id(), GroundTestView.tag(test), view(test));
+        });
+    }
+
+    @PostMapping("/api/joints/{id}/flight-events")
+    @Operation(
+            operationId = "logFlightEvent",
+            summary = "Log what a joint did in flight",
+            description =
+                    "A flight counts as a trial too. It is read, voided and restored like a ground test, but a charge"
+                            + " to fly must still have parted the setup on the ground.")
+    @ApiResponse(
+            responseCode = "201",
+            description = "The event is in the log.",
+            content = @Content(schema = @Schema(implementation = LoggedTestView.class)))
+    ResponseEntity<Object> logFlight(
+            @PathVariable UUID id,
+            @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
+            @RequestBody TestRequest body) {
+        return creation.create(IdempotentCreation.scope("logFlightEvent", id), key, body, () -> {
+            GroundTest test = logging.log(id, body.setupRevision(), Occasion.FLIGHT, body.report());
             return new Created("/api/ground-tests/" + test.id(), GroundTestView.tag(test), view(test));
         });
     }

@@ -10,8 +10,9 @@ public sealed interface FlightAdvice permits FlightCharge, NoFlightCharge {
 
     /** As {@link #of(PlanningCase)}, with the target known. */
     private static FlightAdvice of(PlanningCase on, Target target) {
-        if (on.firings().stream().noneMatch(firing -> firing.separated() && !firing.damaged())) {
-            return new NoFlightCharge("No counted ground test has separated yet without damage.");
+        if (on.firings().stream()
+                .noneMatch(firing -> firing.separated() && firing.currentSetup() && !firing.damaged())) {
+            return new NoFlightCharge("No counted ground test of this setup has separated yet without damage.");
         }
         return Safeguards.checkFlight(on, target.steps())
                 .<FlightAdvice>map(rejection -> new NoFlightCharge("The charge for the target reliability is "

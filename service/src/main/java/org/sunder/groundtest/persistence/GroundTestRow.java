@@ -24,6 +24,7 @@ import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.NewTest;
+import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
 import org.sunder.groundtest.VoidMark;
 import org.sunder.http.QuantityColumns;
@@ -40,6 +41,10 @@ class GroundTestRow implements Persistable<UUID> {
 
     @PartitionKey
     UUID flyerId;
+
+    @Enumerated(EnumType.STRING)
+    @Column(columnDefinition = "varchar(10)")
+    Occasion occasion;
 
     UUID jointId;
     UUID setupId;
@@ -79,6 +84,7 @@ class GroundTestRow implements Persistable<UUID> {
     GroundTestRow(UUID flyerId, NewTest test, Instant now) {
         this.id = RowIds.next();
         this.flyerId = flyerId;
+        this.occasion = test.occasion();
         this.jointId = test.jointId();
         this.setupId = test.setupId();
         this.setupRevision = test.setupRevision();
@@ -114,6 +120,7 @@ class GroundTestRow implements Persistable<UUID> {
                 notes);
         return new GroundTest(
                 id,
+                occasion,
                 jointId,
                 setupId,
                 setupRevision,

@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
+import org.sunder.groundtest.Occasion;
 
 /** Ground tests by flyer. */
 interface GroundTestRows extends JpaRepository<GroundTestRow, UUID> {
@@ -17,9 +18,9 @@ interface GroundTestRows extends JpaRepository<GroundTestRow, UUID> {
 
     @Query("""
             select t from GroundTestRow t
-            where t.flyerId = :flyer and t.jointId = :joint
+            where t.flyerId = :flyer and t.jointId = :joint and t.occasion = :occasion
               and t.firedAt <= :at and (t.firedAt < :at or t.id < :id)
-            order by t.flyerId, t.jointId, t.firedAt desc, t.id desc
+            order by t.flyerId, t.jointId, t.occasion, t.firedAt desc, t.id desc
             """)
-    List<GroundTestRow> after(UUID flyer, UUID joint, Instant at, UUID id, Limit limit);
+    List<GroundTestRow> after(UUID flyer, UUID joint, Occasion occasion, Instant at, UUID id, Limit limit);
 }

@@ -16,6 +16,7 @@ import org.springframework.transaction.annotation.Transactional;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestStore;
 import org.sunder.groundtest.NewTest;
+import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.VoidMark;
 import org.sunder.http.Cursor;
 
@@ -54,8 +55,8 @@ class JpaGroundTestStore implements GroundTestStore {
     }
 
     @Override
-    public List<GroundTest> page(UUID flyer, UUID jointId, Cursor cursor, int limit) {
-        return withMarks(flyer, tests.after(flyer, jointId, cursor.at(), cursor.id(), Limit.of(limit)));
+    public List<GroundTest> page(UUID flyer, UUID jointId, Occasion occasion, Cursor cursor, int limit) {
+        return withMarks(flyer, tests.after(flyer, jointId, occasion, cursor.at(), cursor.id(), Limit.of(limit)));
     }
 
     @Override

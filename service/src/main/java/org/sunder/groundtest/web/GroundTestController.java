@@ -14,6 +14,7 @@ import org.sunder.airframe.Airframes;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestView;
 import org.sunder.groundtest.GroundTests;
+import org.sunder.groundtest.Occasion;
 import org.sunder.http.Cursor;
 import org.sunder.http.Page;
 
@@ -39,10 +40,26 @@ class GroundTestController {
             @PathVariable UUID id,
             @RequestParam(defaultValue = "50") @Min(value = 1, message = "at least 1; more than 200 is cut to 200") int limit,
             @RequestParam(required = false) @Nullable String cursor) {
+        return page(id, Occasion.GROUND, limit, cursor);
+    }
+
+    @GetMapping("/api/joints/{id}/flight-events")
+    @Operation(
+            operationId = "listFlightEvents",
+            summary = "List the flight events of a joint",
+            description = "What the joint did in flight, newest first.")
+    ResponseEntity<Page<GroundTestView>> flights(
+            @PathVariable UUID id,
+            @RequestParam(defaultValue = "50") @Min(value = 1, message = "at least 1; more than 200 is cut to 200") int limit,
+            @RequestParam(required = false) @Nullable String cursor) {
+        return page(id, Occasion.FLIGHT, limit, cursor);
+    }
+
+    private ResponseEntity<Page<GroundTestView>> page(UUID id, Occasion occasion, int limit, @Nullable String cursor) {
         airframes.getJoint(id);
         int size = Math.min(limit, Page.MOST);
         return Page.of(
-                        tests.page(id, Cursor.decode(cursor), size),
+                        tests.page(id, occasion, Cursor.decode(cursor), size),
                         size,
                         test -> new Cursor(test.report().firedAt().toInstant(), test.id()).encoded(),
                         GroundTestView::of)
