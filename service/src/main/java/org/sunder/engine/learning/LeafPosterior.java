@@ -91,7 +91,12 @@ public final class LeafPosterior {
 
     /** Quantile of the log correction c; p in (0, 1). */
     public double correctionQuantile(double p) {
-        return Root.ofRising(c -> below(slice -> c) - requireChance(p));
+        return Root.ofRising(c -> correctionChance(c) - requireChance(p));
+    }
+
+    /** Chance that the log correction is at most c. */
+    public double correctionChance(double c) {
+        return below(slice -> c);
     }
 
     /** The factor κ = e^c: median and 90 % interval. */

@@ -50,8 +50,9 @@ public final class PlanningContest {
         List<Double> overcharges = new ArrayList<>();
         double failure = 0;
         int violations = 0;
+        Random seeds = new Random(seed);
         for (int i = 0; i < joints; i++) {
-            Random random = new Random(seed * 1_000_003 + i);
+            Random random = new Random(seeds.nextLong());
             TrueJoint joint = TrueJoint.draw(Priors.standard(), INPUT_SD, random);
             Strategy.Result result = strategy.run(joint, random);
             tests.add((double) result.tests());
