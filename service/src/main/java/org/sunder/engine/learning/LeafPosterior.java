@@ -187,8 +187,18 @@ public final class LeafPosterior {
         return new Diagnostics(combinations, mean(slice -> slice.edge(EDGE_NODES)));
     }
 
+    /** One slice per node of (σ, δ), the bias of speeds summed out. */
     List<Slice> slices() {
-        return slices;
+        List<Slice> merged = new ArrayList<>();
+        for (Slice slice : slices) {
+            int last = merged.size() - 1;
+            if (last >= 0 && merged.get(last).sameStrength(slice)) {
+                merged.set(last, merged.get(last).plus(slice));
+            } else {
+                merged.add(slice);
+            }
+        }
+        return merged;
     }
 
     double lapse() {

@@ -92,7 +92,7 @@ public final class CalibrationReport {
             this.spread = StrictMath.sqrt(ta * ta + tj * tj + ts * ts + INPUT_SD * INPUT_SD);
             double sigma = PRIORS.scatterMedian() * StrictMath.exp(PRIORS.scatterLogSd() * random.nextGaussian());
             double delta = PRIORS.bandMedian() * StrictMath.exp(PRIORS.bandLogSd() * random.nextGaussian());
-            this.row = new Row(sigma, delta, 1);
+            this.row = Row.of(sigma, delta);
         }
 
         double correction() {
