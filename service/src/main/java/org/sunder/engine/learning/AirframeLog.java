@@ -2,6 +2,7 @@ package org.sunder.engine.learning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The joints of one airframe.
@@ -22,8 +23,14 @@ public record AirframeLog(List<JointLog> joints) {
     }
 
     boolean hasTrials() {
-        return joints.stream()
-                .flatMap(joint -> joint.setups().stream())
-                .anyMatch(setup -> !setup.trials().isEmpty());
+        return trials().findAny().isPresent();
+    }
+
+    boolean hasSpeeds() {
+        return trials().anyMatch(trial -> trial.speed() != null);
+    }
+
+    private Stream<Trial> trials() {
+        return joints.stream().flatMap(joint -> joint.setups().stream()).flatMap(setup -> setup.trials().stream());
     }
 }

@@ -17,8 +17,9 @@ final class Branch {
     /** Trials between two rescalings; with a lapse of 0.02 a trial's likelihood is at least 0.0067. */
     private static final int RESCALE = 8;
 
-    private static final Comparator<Trial> CANONICAL =
-            Comparator.comparingDouble(Trial::logRatio).thenComparing(Trial::outcome);
+    private static final Comparator<Trial> CANONICAL = Comparator.comparingDouble(Trial::logRatio)
+            .thenComparing(Trial::outcome)
+            .thenComparing(Branch::logSpeed);
 
     private final Levels levels;
     private final Row row;
@@ -43,6 +44,11 @@ final class Branch {
         }
     }
 
+    private static Double logSpeed(Trial trial) {
+        SpeedReading speed = trial.speed();
+        return speed == null ? Double.NEGATIVE_INFINITY : speed.logSpeed();
+    }
+
     private Message likelihood(SetupLog setup) {
         Message message = flat();
         List<Trial> trials = setup.trials().stream().sorted(CANONICAL).toList();
@@ -64,13 +70,16 @@ final class Branch {
 
     /**
      * Multiplies in a trial: (1 − lapse) · chance of its outcome + lapse/3. A lapsed trial says nothing: each of the
-     * three outcomes is then as likely.
+     * three outcomes is then as likely, and so is any speed.
      */
     static void multiply(double[] product, Row row, Trial trial, double lapse, Grid corrections) {
         double[] chances = new double[product.length];
         row.chances(trial.outcome(), trial.logRatio(), corrections, chances);
+        SpeedReading speed = trial.speed();
+        double lapsed = speed == null ? lapse / 3 : lapse / 3 * SpeedReading.LAPSED;
         for (int i = 0; i < product.length; i++) {
-            product[i] *= (1 - lapse) * chances[i] + lapse / 3;
+            double density = speed == null ? 1 : row.speedDensity(speed, trial.logRatio(), corrections.node(i));
+            product[i] *= (1 - lapse) * chances[i] * density + lapsed;
         }
     }
 

@@ -37,7 +37,8 @@ public final class FleetModel {
     }
 
     static FleetModel of(FleetLog log, Priors priors, Design design) {
-        Levels levels = new Levels(priors, design);
+        boolean speeds = log.airframes().stream().anyMatch(AirframeLog::hasSpeeds);
+        Levels levels = new Levels(priors, design, speeds);
         MeanEvidence evidence = log.airframes().parallelStream()
                 .filter(AirframeLog::hasTrials)
                 .map(airframe -> MeanEvidence.of(airframe, levels))
@@ -52,11 +53,22 @@ public final class FleetModel {
 
     /** This fleet with one airframe's log replaced; the same to the last bit as a model made anew from that log. */
     public FleetModel with(int airframe, AirframeLog changed) {
+        FleetLog next = log.with(airframe, changed);
+        if (speedsChange(next, airframe)) {
+            return of(next, levels.priors(), levels.design());
+        }
         MeanEvidence before = airframe == recent
                 ? recentEvidence
                 : MeanEvidence.of(log.airframes().get(airframe), levels);
         MeanEvidence after = MeanEvidence.of(changed, levels);
-        return new FleetModel(levels, log.with(airframe, changed), evidence.changed(before, after), airframe, after);
+        return new FleetModel(levels, next, evidence.changed(before, after), airframe, after);
+    }
+
+    /** Whether the fleet gets its first measured speed, or loses its last. */
+    private boolean speedsChange(FleetLog next, int airframe) {
+        boolean had = log.airframes().get(airframe).hasSpeeds();
+        boolean has = next.airframes().get(airframe).hasSpeeds();
+        return levels.speeds() ? had && !has && next.airframes().stream().noneMatch(AirframeLog::hasSpeeds) : has;
     }
 
     /** The posterior of one setup's correction, scatter and band. */

@@ -91,7 +91,12 @@ public final class LeafPosterior {
 
     /** Quantile of the log correction c; p in (0, 1). */
     public double correctionQuantile(double p) {
-        return Root.ofRising(c -> below(slice -> c) - requireChance(p));
+        return Root.ofRising(c -> correctionChance(c) - requireChance(p));
+    }
+
+    /** Chance that the log correction is at most c. */
+    public double correctionChance(double c) {
+        return below(slice -> c);
     }
 
     /** The factor κ = e^c: median and 90 % interval. */
@@ -182,8 +187,18 @@ public final class LeafPosterior {
         return new Diagnostics(combinations, mean(slice -> slice.edge(EDGE_NODES)));
     }
 
+    /** One slice per node of (σ, δ), the bias of speeds summed out. */
     List<Slice> slices() {
-        return slices;
+        List<Slice> merged = new ArrayList<>();
+        for (Slice slice : slices) {
+            int last = merged.size() - 1;
+            if (last >= 0 && merged.get(last).sameStrength(slice)) {
+                merged.set(last, merged.get(last).plus(slice));
+            } else {
+                merged.add(slice);
+            }
+        }
+        return merged;
     }
 
     double lapse() {

@@ -11,16 +11,21 @@ final class Levels {
 
     private final Priors priors;
     private final Design design;
+    private final boolean speeds;
     private final List<Row> rows;
     private final List<Smoothing> airframe;
     private final List<Smoothing> joint;
     private final double[] logWeights;
     private final double[] logPriors;
 
-    Levels(Priors priors, Design design) {
+    /**
+     * @param speeds whether the fleet has measured speeds, whose bias is to be learned
+     */
+    Levels(Priors priors, Design design, boolean speeds) {
         this.priors = priors;
         this.design = design;
-        this.rows = Row.of(design, priors);
+        this.speeds = speeds;
+        this.rows = speeds ? Row.withSpeeds(design, priors) : Row.withoutSpeeds(design, priors);
         this.airframe = design.airframe().stream()
                 .map(node -> smoothing(priors.airframeScale() * node.value()))
                 .toList();
@@ -37,6 +42,10 @@ final class Levels {
 
     Priors priors() {
         return priors;
+    }
+
+    boolean speeds() {
+        return speeds;
     }
 
     Design design() {

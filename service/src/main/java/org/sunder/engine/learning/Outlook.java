@@ -38,10 +38,11 @@ public final class Outlook {
     public Outlook(LeafPosterior posterior, double reliability) {
         this.reliability = reliability;
         this.lapse = posterior.lapse();
-        Grid grid = posterior.slices().get(0).grid();
+        List<Slice> fine = posterior.slices();
+        Grid grid = fine.get(0).grid();
         int stride = posterior.correctionSd() > WIDE * grid.step() ? 2 : 1;
         int nodes = 0;
-        for (Slice slice : posterior.slices()) {
+        for (Slice slice : fine) {
             if (slice.mass() > NEGLIGIBLE) {
                 slices.add(slice.thinned(stride));
                 nodes += slices.get(slices.size() - 1).size();

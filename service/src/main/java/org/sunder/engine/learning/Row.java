@@ -5,25 +5,55 @@ import java.util.List;
 import org.hipparchus.util.FastMath;
 
 /**
- * One node of (σ, δ).
+ * One node of (σ, δ) and of the bias of speeds.
  *
  * @param sigma shot-to-shot scatter σ of the log threshold
  * @param delta width δ of the band of partial separation, in log ratio
+ * @param bias bias b of the predicted ln speed
+ * @param speedSd standard deviation of a measured ln speed about its prediction and bias
  * @param weight prior weight of the node
  */
-record Row(double sigma, double delta, double weight) {
+record Row(double sigma, double delta, double bias, double speedSd, double weight) {
 
-    static List<Row> of(Design design, Priors priors) {
+    private static final double SQRT_2PI = 2.5066282746310002;
+
+    /** Nodes for a fleet without measured speeds: the bias does not matter and is summed out of a single reading. */
+    static List<Row> withoutSpeeds(Design design, Priors priors) {
+        double speedSd = FastMath.hypot(SpeedReading.READING_SD, SpeedReading.BIAS_SD);
+        return of(design, priors, Rules.known(), speedSd);
+    }
+
+    /** Nodes for a fleet with measured speeds, whose shared bias is learned. */
+    static List<Row> withSpeeds(Design design, Priors priors) {
+        return of(design, priors, Rules.normalGauss5(), SpeedReading.READING_SD);
+    }
+
+    private static List<Row> of(Design design, Priors priors, List<Node> biases, double speedSd) {
         List<Row> rows = new ArrayList<>();
         for (Node scatter : design.scatter()) {
             for (Node band : design.band()) {
-                rows.add(new Row(
-                        priors.scatterMedian() * FastMath.exp(priors.scatterLogSd() * scatter.value()),
-                        priors.bandMedian() * FastMath.exp(priors.bandLogSd() * band.value()),
-                        scatter.weight() * band.weight()));
+                for (Node bias : biases) {
+                    rows.add(new Row(
+                            priors.scatterMedian() * FastMath.exp(priors.scatterLogSd() * scatter.value()),
+                            priors.bandMedian() * FastMath.exp(priors.bandLogSd() * band.value()),
+                            SpeedReading.BIAS_SD * bias.value(),
+                            speedSd,
+                            scatter.weight() * band.weight() * bias.weight()));
+                }
             }
         }
         return List.copyOf(rows);
+    }
+
+    /** A node of (σ, δ) where speeds do not matter. */
+    static Row of(double sigma, double delta) {
+        return new Row(sigma, delta, 0, SpeedReading.READING_SD, 1);
+    }
+
+    /** Density, per ln, of a measured speed of a separation at log ratio x with log correction c. */
+    double speedDensity(SpeedReading reading, double x, double c) {
+        double z = (reading.logSpeed() - reading.predicted().logSpeed(x - c) - bias) / speedSd;
+        return FastMath.exp(-0.5 * z * z) / (speedSd * SQRT_2PI);
     }
 
     /**

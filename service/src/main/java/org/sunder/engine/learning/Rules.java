@@ -29,6 +29,19 @@ final class Rules {
                 .toList());
     }
 
+    /**
+     * Gauss–Hermite rule of 5 nodes for a standard normal variable (M. Abramowitz, I. A. Stegun, Handbook of
+     * Mathematical Functions, table 25.10, scaled): right for its first nine moments.
+     */
+    static List<Node> normalGauss5() {
+        return List.of(
+                new Node(-2.8569700138728056, 0.011257411327720691),
+                new Node(-1.355626179974266, 0.22207592200561266),
+                new Node(0, 0.5333333333333333),
+                new Node(1.355626179974266, 0.22207592200561266),
+                new Node(2.8569700138728056, 0.011257411327720691));
+    }
+
     /** Gauss–Legendre rule of n nodes for a standard half-normal variable cut off at {@code reach}. */
     static List<Node> halfNormal(int n, double reach) {
         GaussIntegrator legendre = new GaussIntegratorFactory().legendre(n, 0, reach);

@@ -92,6 +92,18 @@ final class Slice {
         return new Slice(row, grid, result);
     }
 
+    boolean sameStrength(Slice other) {
+        return row.sigma() == other.row.sigma() && row.delta() == other.row.delta();
+    }
+
+    Slice plus(Slice other) {
+        double[] result = mass.clone();
+        for (int i = 0; i < result.length; i++) {
+            result[i] += other.mass[i];
+        }
+        return new Slice(row, grid, result);
+    }
+
     Slice after(Trial trial, double lapse) {
         double[] result = mass.clone();
         Branch.multiply(result, row, trial, lapse, grid);

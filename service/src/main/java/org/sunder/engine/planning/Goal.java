@@ -18,6 +18,6 @@ public record Goal(double reliability, double pricePerTest, double excessLimit) 
 
     /** Reliability 0.99 and an excess of at most ×1.20; the price per test is the project's own choice. */
     public static Goal standard() {
-        return new Goal(0.99, 0.03, StrictMath.log(1.20));
+        return new Goal(0.99, 0.10, StrictMath.log(1.20));
     }
 }

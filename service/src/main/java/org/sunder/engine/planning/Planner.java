@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.TreeSet;
 import org.hipparchus.util.FastMath;
-import org.sunder.engine.learning.Forecast;
+import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.learning.Outlook;
+import org.sunder.engine.learning.Trial;
 
 /**
  * Chooses what to do next: fire, stop, or change the setup.
@@ -25,6 +26,12 @@ public final class Planner {
     private static final double LEAST_CHANCE = 0.05;
     /** Below this chance that the joint's own target charge is within the limits, the setup has to change. */
     private static final double HOPELESS = 0.25;
+
+    /** A target that this many separated tests in a row would not bring within the limits is out of reach. */
+    private static final int RUN = 3;
+
+    /** Two charges closer than this in log ratio are as good as the same. */
+    private static final double NEAR = 0.10;
 
     private Planner() {}
 
@@ -45,7 +52,7 @@ public final class Planner {
             return new NextStep.Stop(FlightCharge.of(on, target));
         }
         int highest = highestWithinLimits(on);
-        if (highest < 1 || ownChance(on, highest) < HOPELESS) {
+        if (highest < 1 || ownChance(on, highest) < HOPELESS || outOfReach(on, target, highest)) {
             return changeSetup(
                     on, highest, "The target reliability is not within reach below the highest charge" + " allowed.");
         }
@@ -90,6 +97,19 @@ public final class Planner {
     /** Chance that the joint's own charge for the target reliability is at most so many steps. */
     private static double ownChance(PlanningCase on, int steps) {
         return on.posterior().ownLogRatioChance(on.logRatio(steps), on.goal().reliability());
+    }
+
+    /** Whether the highest charge was fired, and even a run of separated tests there would not make it the target. */
+    private static boolean outOfReach(PlanningCase on, Target target, int highest) {
+        double fired = Safeguards.highestUndamaged(on).orElse(Double.NEGATIVE_INFINITY);
+        if (target.steps() <= highest || fired < on.logRatio(highest) - NEAR) {
+            return false;
+        }
+        LeafPosterior best = on.posterior();
+        for (int i = 0; i < RUN; i++) {
+            best = best.after(new Trial(on.logRatio(highest), Outcome.SEPARATED));
+        }
+        return best.pSeparated(on.logRatio(highest)) < on.goal().reliability();
     }
 
     /** Most steps that keep to the limits that hold whatever was tested. */
@@ -137,27 +157,5 @@ public final class Planner {
                 .mapToInt(Rated::steps)
                 .filter(steps -> Safeguards.checkTest(on, steps).isEmpty())
                 .findFirst();
-    }
-
-    /** What a firing is worth: the less, the better. */
-    static final class Worth {
-
-        private Worth() {}
-
-        /** Expected ln of the target charge after a firing, plus the price of tests still to come. */
-        static double loss(List<Forecast> forecasts, PlanningCase on, int steps) {
-            double x = on.logRatio(steps);
-            double loss = 0;
-            for (Forecast forecast : forecasts) {
-                boolean separated = forecast.outcome() == Outcome.SEPARATED
-                        || on.firings().stream().anyMatch(Firing::separated);
-                boolean confirmed = forecast.outcome() == Outcome.SEPARATED && x <= forecast.logRatio();
-                boolean done =
-                        separated && confirmed && forecast.excess() <= on.goal().excessLimit();
-                double toCome = done ? 0 : on.goal().pricePerTest();
-                loss += forecast.probability() * (forecast.logRatio() + toCome);
-            }
-            return loss;
-        }
     }
 }

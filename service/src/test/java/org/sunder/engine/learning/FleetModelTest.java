@@ -46,8 +46,44 @@ class FleetModelTest {
     /** Against likelihood-weighted draws from the prior: no grid, no messages, no quadrature. */
     @Test
     void treeAgreesWithWeightedDrawsFromThePrior() {
-        WeightedDraws draws = new WeightedDraws(STANDARD, fleet(), new Random(20240611), 1_000_000);
-        FleetModel model = FleetModel.of(fleet(), STANDARD);
+        compare(fleet());
+    }
+
+    /** The same with two measured speeds, whose bias the fleet shares. */
+    @Test
+    void treeWithSpeedsAgreesWithWeightedDrawsFromThePrior() {
+        compare(fleetWithSpeeds());
+    }
+
+    /** ln v rises by 1 per unit of x − c, from 10 m/s at the threshold. */
+    private static FleetLog fleetWithSpeeds() {
+        SpeedCurve curve = new SpeedCurve(-1, 2, List.of(StrictMath.log(10) - 1, StrictMath.log(10) + 1));
+        Trial slow = new Trial(0.2, Outcome.SEPARATED, new SpeedReading(StrictMath.log(11), curve));
+        Trial fast = new Trial(0.1, Outcome.SEPARATED, new SpeedReading(StrictMath.log(15), curve));
+        FleetLog log = fleet();
+        AirframeLog first = log.airframes().get(0);
+        JointLog joint = first.joints().get(0);
+        AirframeLog slowed = first.with(0, joint.with(1, joint.setups().get(1).with(slow)));
+        return new FleetLog(List.of(slowed, ReferenceCases.airframe(List.of(fast))));
+    }
+
+    @Test
+    void firstMeasuredSpeedGivesTheSameBitsAsAFreshModel() {
+        FleetLog log = fleet();
+        AirframeLog measured = fleetWithSpeeds().airframes().get(1);
+        double updated = FleetModel.of(log, STANDARD)
+                .with(1, measured)
+                .leaf(new Leaf.NewAirframe(0))
+                .logRatioFor(0.99);
+        assertThat(updated)
+                .isEqualTo(FleetModel.of(log.with(1, measured), STANDARD)
+                        .leaf(new Leaf.NewAirframe(0))
+                        .logRatioFor(0.99));
+    }
+
+    private static void compare(FleetLog log) {
+        WeightedDraws draws = new WeightedDraws(STANDARD, log, new Random(20240611), 1_000_000);
+        FleetModel model = FleetModel.of(log, STANDARD);
         check(model.leaf(new Leaf.Logged(0, 0, 0)), draws.setup(0, 0, 0));
         check(model.leaf(new Leaf.Logged(0, 0, 1)), draws.setup(0, 0, 1));
         check(model.leaf(new Leaf.Logged(0, 1, 0)), draws.setup(0, 1, 0));

@@ -89,7 +89,7 @@ class SingleJointPosteriorTest {
         "1.5, 0.00002510, 0.00528961, 0.99468529"
     })
     void chancesAtKnownParametersAreNormalTails(double ratio, double none, double partial, double separated) {
-        Row row = new Row(0.10, 0.15, 1);
+        Row row = Row.of(0.10, 0.15);
         double x = StrictMath.log(ratio);
         assertThat(row.chance(Outcome.NONE, x, 0)).isCloseTo(none, within(1e-8));
         assertThat(row.chance(Outcome.PARTIAL, x, 0)).isCloseTo(partial, within(1e-8));

@@ -25,6 +25,8 @@ final class WeightedDraws {
         Row row = new Row(
                 priors.scatterMedian() * StrictMath.exp(priors.scatterLogSd() * random.nextGaussian()),
                 priors.bandMedian() * StrictMath.exp(priors.bandLogSd() * random.nextGaussian()),
+                0.15 * random.nextGaussian(),
+                0.10,
                 1);
         double mean = priors.meanSd() * random.nextGaussian();
         double ta = Math.abs(priors.airframeScale() * random.nextGaussian());
@@ -63,7 +65,11 @@ final class WeightedDraws {
     private static double likelihood(SetupLog setup, Row row, double c, double lapse) {
         double product = 1;
         for (Trial trial : setup.trials()) {
-            product *= (1 - lapse) * row.chance(trial.outcome(), trial.logRatio(), c) + lapse / 3;
+            double chance = row.chance(trial.outcome(), trial.logRatio(), c);
+            SpeedReading speed = trial.speed();
+            product *= speed == null
+                    ? (1 - lapse) * chance + lapse / 3
+                    : (1 - lapse) * chance * row.speedDensity(speed, trial.logRatio(), c) + lapse / 18;
         }
         return product;
     }

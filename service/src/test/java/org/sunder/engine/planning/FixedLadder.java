@@ -1,6 +1,7 @@
 package org.sunder.engine.planning;
 
 import java.util.Random;
+import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Outcome;
 
 /**
@@ -15,7 +16,7 @@ record FixedLadder(double share, int inARow) implements Strategy {
     }
 
     @Override
-    public Result run(TrueJoint joint, Random random) {
+    public Result run(TrueJoint joint, LeafPosterior start, Random random) {
         double charge = joint.handbookCharge();
         int run = 0;
         int tests = 0;
@@ -26,13 +27,13 @@ record FixedLadder(double share, int inARow) implements Strategy {
             if (joint.fire(charge, random) == Outcome.SEPARATED) {
                 run++;
                 if (run == inARow) {
-                    return new Result(tests, charge, violations);
+                    return new Result(tests, charge, Double.NaN, violations);
                 }
             } else {
                 run = 0;
                 charge *= 1 + share;
             }
         }
-        return new Result(tests, Double.NaN, violations);
+        return new Result(tests, Double.NaN, Double.NaN, violations);
     }
 }

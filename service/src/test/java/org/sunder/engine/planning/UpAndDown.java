@@ -1,6 +1,7 @@
 package org.sunder.engine.planning;
 
 import java.util.Random;
+import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Outcome;
 
 /**
@@ -18,7 +19,7 @@ record UpAndDown(int tests) implements Strategy {
     }
 
     @Override
-    public Result run(TrueJoint joint, Random random) {
+    public Result run(TrueJoint joint, LeafPosterior start, Random random) {
         int level = 0;
         int[] levels = new int[tests];
         boolean[] separated = new boolean[tests];
@@ -33,9 +34,13 @@ record UpAndDown(int tests) implements Strategy {
             level += separated[i] ? -1 : 1;
         }
         if (count == 0) {
-            return new Result(tests, Double.NaN, violations);
+            return new Result(tests, Double.NaN, Double.NaN, violations);
         }
-        return new Result(tests, joint.handbookCharge() * estimate(levels, separated, 2 * count <= tests), violations);
+        return new Result(
+                tests,
+                joint.handbookCharge() * estimate(levels, separated, 2 * count <= tests),
+                Double.NaN,
+                violations);
     }
 
     private static double estimate(int[] levels, boolean[] separated, boolean fewerSeparated) {
