@@ -60,6 +60,8 @@ create table ground_test (
     charge_unit varchar(12) not null,
     outcome varchar(12) not null,
     damaged boolean not null,
+    speed_value varchar(48),
+    speed_unit varchar(12),
     containment varchar(12),
     notes varchar(2000),
     fired_at timestamp(6) with time zone not null,

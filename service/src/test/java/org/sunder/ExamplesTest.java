@@ -50,6 +50,9 @@ class ExamplesTest {
         check(guard, "voidGroundTest", client.post(test + "/void", request("voidGroundTest")), 200);
         check(guard, "unvoidGroundTest", client.post(test + "/unvoid", request("unvoidGroundTest")), 200);
         testUntilDone(at);
+        check(guard, "getFleetCorrection", client.get("/api/fleet/correction"), 200);
+        check(guard, "logFlightEvent", client.post(at + "/flight-events", request("logFlightEvent")), 201);
+        check(guard, "listFlightEvents", client.get(at + "/flight-events"), 200);
         check(guard, "getFlightCharge", client.get(at + "/flight-charge"), 200);
         check(guard, "getHistory", client.get(path + "/history"), 200);
         check(guard, "changeSetup", client.put(at + "/setup", request("changeSetup"), "If-Match", "\"v0\""), 200);

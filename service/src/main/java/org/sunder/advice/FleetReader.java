@@ -66,12 +66,7 @@ class FleetReader {
                 .flatMap(List::stream)
                 .filter(GroundTest::counted)
                 .forEach(test -> trials.computeIfAbsent(test.setupId(), id -> new ArrayList<>())
-                        .add(trial(test, Objects.requireNonNull(physicsOf.get(test.setupId())))));
+                        .add(Trials.of(test.report(), Objects.requireNonNull(physicsOf.get(test.setupId())))));
         return trials;
-    }
-
-    private static Trial trial(GroundTest test, JointPhysics physics) {
-        double ratio = test.report().charge().kilograms() / physics.handbookCharge();
-        return new Trial(StrictMath.log(ratio), test.report().outcome());
     }
 }

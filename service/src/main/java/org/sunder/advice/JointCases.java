@@ -3,12 +3,12 @@ package org.sunder.advice;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import org.sunder.access.CurrentFlyer;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.engine.learning.FleetModel;
-import org.sunder.engine.learning.Priors;
 
 /** Builds the case of a joint from the log, within one view of the database. */
 @Component
@@ -17,11 +17,15 @@ class JointCases {
     private final Airframes airframes;
     private final FleetReader reader;
     private final SetupPhysics physics;
+    private final FleetModels models;
+    private final CurrentFlyer flyer;
 
-    JointCases(Airframes airframes, FleetReader reader, SetupPhysics physics) {
+    JointCases(Airframes airframes, FleetReader reader, SetupPhysics physics, FleetModels models, CurrentFlyer flyer) {
         this.airframes = airframes;
         this.reader = reader;
         this.physics = physics;
+        this.models = models;
+        this.flyer = flyer;
     }
 
     /** The case of the setup in force. */
@@ -39,7 +43,7 @@ class JointCases {
 
     private JointCase of(Joint joint, Setup setup) {
         FleetPicture picture = reader.read();
-        FleetModel model = FleetModel.of(picture.log(), Priors.standard());
+        FleetModel model = models.of(flyer.id(), picture.log());
         return new JointCase(
                 airframes.get(joint.airframeId()),
                 joint,

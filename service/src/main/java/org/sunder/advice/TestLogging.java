@@ -8,9 +8,10 @@ import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
 import org.sunder.airframe.Measure;
 import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.learning.OutcomeProbabilities;
-import org.sunder.engine.learning.Trial;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.Speed;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
 import org.sunder.groundtest.NewTest;
@@ -26,6 +27,9 @@ public class TestLogging {
 
     /** A little above the ceiling is a matter of rounding it for print. */
     private static final double ROUNDING = 1e-9;
+
+    private static final double SLOWEST = 0.1; // m/s
+    private static final double FASTEST = 300; // m/s
 
     private final JointCases cases;
     private final Airframes airframes;
@@ -50,9 +54,10 @@ public class TestLogging {
         JointCase joint = revision == null ? cases.current(jointId) : cases.at(jointId, revision);
         tests.refuseFuture(report.firedAt());
         refuseImpossible(report.charge(), joint);
+        refuseOddSpeed(report);
         double x = joint.logRatio(report.charge().kilograms());
         OutcomeProbabilities forecast = joint.posterior().outcomes(x);
-        LeafPosterior after = joint.posterior().after(new Trial(x, report.outcome()));
+        LeafPosterior after = joint.posterior().after(Trials.of(report, joint.physics()));
         return tests.add(new NewTest(
                 occasion,
                 jointId,
@@ -84,6 +89,20 @@ public class TestLogging {
                             + joint.physics().ceiling().source() + ")",
                     most,
                     given);
+        }
+    }
+
+    private static void refuseOddSpeed(Report report) {
+        Speed speed = report.speed();
+        if (speed == null) {
+            return;
+        }
+        if (report.outcome() != Outcome.SEPARATED) {
+            throw ProblemException.invalid(
+                    "/speed", speed.value(), "only a separated test has a speed", "no speed, or the outcome separated");
+        }
+        if (!(speed.metresPerSecond() >= SLOWEST && speed.metresPerSecond() <= FASTEST)) {
+            throw ProblemException.invalid("/speed", speed.value(), "the speed is out of range", "0.1 to 300 m/s");
         }
     }
 

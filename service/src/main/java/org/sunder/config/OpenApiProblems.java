@@ -71,7 +71,7 @@ class OpenApiProblems {
         if (path.endsWith("/flight-charge")) {
             add(path, operation, ProblemType.NO_FLIGHT_CHARGE);
         }
-        if (path.endsWith("/ground-tests") && write) {
+        if ((path.endsWith("/ground-tests") || path.endsWith("/flight-events")) && write) {
             add(path, operation, ProblemType.CHARGE_ABOVE_CEILING);
         }
     }

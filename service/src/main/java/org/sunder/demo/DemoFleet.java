@@ -185,6 +185,7 @@ class DemoFleet implements ApplicationRunner {
                         charge,
                         outcome,
                         false,
+                        null,
                         Containment.VIAL,
                         OffsetDateTime.parse(at),
                         notes.isEmpty() ? null : notes));

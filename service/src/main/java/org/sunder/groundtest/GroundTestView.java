@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.Speed;
 import org.sunder.http.EntityTags;
 
 /** A ground test as answered. */
@@ -26,6 +27,8 @@ public record GroundTestView(
 
         @Schema(description = "Whether the charge broke anything.")
         boolean damaged,
+
+        @Schema(description = "Measured relative speed of the parts.") @Nullable Speed speed,
 
         @Nullable Containment containment,
 
@@ -60,6 +63,7 @@ public record GroundTestView(
                 report.charge(),
                 report.outcome(),
                 report.damaged(),
+                report.speed(),
                 report.containment(),
                 report.firedAt(),
                 test.receivedAt(),

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.Speed;
 
 /**
  * What was seen in the field.
@@ -12,6 +13,7 @@ import org.sunder.engine.quantity.Mass;
  * @param charge the charge loaded, as measured
  * @param outcome what it did
  * @param damaged whether it broke anything
+ * @param speed measured relative speed of the parts, of a separated test
  * @param containment what held the powder
  * @param firedAt when, with the offset of the place
  * @param notes free text
@@ -20,6 +22,7 @@ public record Report(
         Mass charge,
         Outcome outcome,
         boolean damaged,
+        @Nullable Speed speed,
         @Nullable Containment containment,
         OffsetDateTime firedAt,
         @Nullable String notes) {}

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.Speed;
 import org.sunder.groundtest.Report;
 
 /** A report from the field. */
@@ -22,6 +23,12 @@ record TestRequest(
 
         @Schema(description = "Whether the charge broke anything; false where not given.") @Nullable Boolean damaged,
 
+        @Schema(
+                description =
+                        "Measured relative speed of the parts, of a separated test; from frames of a video or from the"
+                                + " throw.")
+        @Nullable Speed speed,
+
         @Schema(description = "What held the powder.") @Nullable Containment containment,
 
         @Schema(description = "Revision of the setup it was fired in; the one in force where not given.", example = "1")
@@ -30,6 +37,6 @@ record TestRequest(
         @Schema(example = "two pins sheared") @Size(max = 2000, message = "at most 2000 characters") @Nullable String notes) {
 
     Report report() {
-        return new Report(charge, outcome, Boolean.TRUE.equals(damaged), containment, firedAt, notes);
+        return new Report(charge, outcome, Boolean.TRUE.equals(damaged), speed, containment, firedAt, notes);
     }
 }

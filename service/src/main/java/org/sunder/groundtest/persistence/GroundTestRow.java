@@ -22,6 +22,8 @@ import org.sunder.engine.learning.OutcomeProbabilities;
 import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;
+import org.sunder.engine.quantity.Speed;
+import org.sunder.engine.quantity.SpeedUnit;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.NewTest;
 import org.sunder.groundtest.Occasion;
@@ -57,6 +59,10 @@ class GroundTestRow implements Persistable<UUID> {
     Outcome outcome;
 
     boolean damaged;
+
+    @Nullable String speedValue;
+
+    @Nullable String speedUnit;
 
     @Enumerated(EnumType.STRING)
     @Column(columnDefinition = "varchar(12)")
@@ -103,6 +109,8 @@ class GroundTestRow implements Persistable<UUID> {
         chargeUnit = report.charge().unit().symbol();
         outcome = report.outcome();
         damaged = report.damaged();
+        speedValue = QuantityColumns.digits(report.speed());
+        speedUnit = QuantityColumns.unit(report.speed());
         containment = report.containment();
         notes = report.notes();
         firedAt = report.firedAt().toInstant().truncatedTo(ChronoUnit.MICROS);
@@ -115,6 +123,7 @@ class GroundTestRow implements Persistable<UUID> {
                 charge,
                 outcome,
                 damaged,
+                speed(),
                 containment,
                 firedAt.atOffset(ZoneOffset.ofTotalSeconds(firedOffsetSeconds)),
                 notes);
@@ -129,6 +138,12 @@ class GroundTestRow implements Persistable<UUID> {
                 new OutcomeProbabilities(predictedNone, predictedPartial, predictedSeparated),
                 new CorrectionFactor(factorMedian, factorLow, factorHigh),
                 marks);
+    }
+
+    private @Nullable Speed speed() {
+        return speedValue == null || speedUnit == null
+                ? null
+                : QuantityColumns.read(speedValue, speedUnit, SpeedUnit.class, Speed::new);
     }
 
     @PostLoad

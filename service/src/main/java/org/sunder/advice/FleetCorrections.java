@@ -1,0 +1,88 @@
+package org.sunder.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.sunder.access.CurrentFlyer;
+import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Joint;
+import org.sunder.airframe.Setup;
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.FleetLog;
+import org.sunder.engine.learning.FleetModel;
+import org.sunder.engine.learning.Leaf;
+import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.Priors;
+
+/** What a flyer's airframes teach a new one. */
+@Service
+public class FleetCorrections {
+
+    private final Airframes airframes;
+    private final FleetReader reader;
+    private final FleetModels models;
+    private final CurrentFlyer flyer;
+
+    FleetCorrections(Airframes airframes, FleetReader reader, FleetModels models, CurrentFlyer flyer) {
+        this.airframes = airframes;
+        this.reader = reader;
+        this.models = models;
+        this.flyer = flyer;
+    }
+
+    /**
+     * What the fleet teaches.
+     *
+     * @param newAirframe correction a new airframe starts from, its inputs taken as known
+     * @param beforeAnyTest the same for a flyer with no test at all
+     * @param scatter mean of the shot-to-shot scatter of the log threshold
+     * @param band mean width of the band of partial separation, in log charge ratio
+     * @param joints every joint's correction in the setup in force
+     * @param tests counted firings of the fleet
+     */
+    public record FleetCorrection(
+            CorrectionFactor newAirframe,
+            CorrectionFactor beforeAnyTest,
+            double scatter,
+            double band,
+            List<JointCorrection> joints,
+            int tests) {}
+
+    /** The correction of one joint in the setup in force. */
+    public record JointCorrection(
+            UUID airframeId, String airframe, UUID jointId, String joint, CorrectionFactor correction, int tests) {}
+
+    /** What the flyer's fleet teaches now. */
+    @Transactional(readOnly = true)
+    public FleetCorrection now() {
+        FleetPicture picture = reader.read();
+        FleetModel model = models.of(flyer.id(), picture.log());
+        LeafPosterior fresh = model.leaf(new Leaf.NewAirframe(0));
+        return new FleetCorrection(
+                fresh.correctionFactor(),
+                FleetModel.of(new FleetLog(List.of()), Priors.standard())
+                        .leaf(new Leaf.NewAirframe(0))
+                        .correctionFactor(),
+                fresh.scatterMean(),
+                fresh.bandMean(),
+                joints(picture, model),
+                picture.countedInFleet());
+    }
+
+    private List<JointCorrection> joints(FleetPicture picture, FleetModel model) {
+        List<JointCorrection> joints = new ArrayList<>();
+        for (Joint joint : airframes.allJoints()) {
+            Setup setup = airframes.currentSetup(joint);
+            joints.add(new JointCorrection(
+                    joint.airframeId(),
+                    airframes.get(joint.airframeId()).name(),
+                    joint.id(),
+                    joint.name(),
+                    model.leaf(picture.leaf(setup)).correctionFactor(),
+                    picture.counted(joint.id())));
+        }
+        return joints;
+    }
+}

@@ -1,0 +1,45 @@
+package org.sunder.advice;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.learning.SpeedCurve;
+import org.sunder.engine.learning.SpeedReading;
+import org.sunder.engine.learning.Trial;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.quantity.Speed;
+import org.sunder.groundtest.Report;
+
+/** From a report to the engine's trial. */
+final class Trials {
+
+    private static final double LOW = -1;
+    private static final double STEP = 0.05;
+    private static final int POINTS = 61;
+    private static final double STANDSTILL = 0.1; // m/s; slower is not measured
+
+    private Trials() {}
+
+    static Trial of(Report report, JointPhysics physics) {
+        double ratio = report.charge().kilograms() / physics.handbookCharge();
+        return new Trial(StrictMath.log(ratio), report.outcome(), reading(report.speed(), physics));
+    }
+
+    /** A speed says something only where the physics can predict one: masses and shoulder are known. */
+    private static @Nullable SpeedReading reading(@Nullable Speed speed, JointPhysics physics) {
+        boolean predictable = physics.separationSpeed(physics.handbookCharge()).isPresent();
+        return speed == null || !predictable
+                ? null
+                : new SpeedReading(StrictMath.log(speed.metresPerSecond()), curve(physics));
+    }
+
+    /** What the physics of a setup predicts, a factor e on either side of the threshold and one more above. */
+    private static SpeedCurve curve(JointPhysics physics) {
+        List<Double> logSpeeds = IntStream.range(0, POINTS)
+                .mapToObj(i -> physics.handbookCharge() * StrictMath.exp(LOW + i * STEP))
+                .map(charge -> physics.separationSpeed(charge).orElse(0.0))
+                .map(speed -> StrictMath.log(Math.max(speed, STANDSTILL)))
+                .toList();
+        return new SpeedCurve(LOW, STEP, logSpeeds);
+    }
+}

@@ -1,0 +1,60 @@
+package org.sunder.advice.web;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.UUID;
+import org.sunder.advice.FleetCorrections;
+import org.sunder.groundtest.CorrectionView;
+import org.sunder.groundtest.ProbabilityView;
+
+/** What a flyer's airframes teach a new one. */
+@Schema(name = "FleetCorrection", description = "What the flyer's airframes teach a new one.")
+record FleetView(
+        @Schema(description = "Correction that a new airframe starts from.")
+        CorrectionView newAirframe,
+
+        @Schema(description = "The same before any test of any airframe.")
+        CorrectionView beforeAnyTest,
+
+        @Schema(
+                description = "Shot-to-shot scatter of the threshold, as a relative standard deviation.",
+                example = "0.1")
+        BigDecimal scatter,
+
+        @Schema(description = "Width of the band of partial separation, in log charge ratio.", example = "0.15")
+        BigDecimal band,
+
+        List<JointView> joints,
+
+        @Schema(description = "Counted firings of the fleet.", example = "14")
+        int tests) {
+
+    /** One joint's correction. */
+    @Schema(name = "JointCorrection", description = "The correction of a joint in the setup in force.")
+    record JointView(
+            UUID airframeId,
+            @Schema(example = "Bittern") String airframe,
+            UUID jointId,
+            @Schema(example = "nose to bay") String joint,
+            CorrectionView correction,
+            @Schema(example = "4") int tests) {}
+
+    static FleetView of(FleetCorrections.FleetCorrection fleet) {
+        return new FleetView(
+                CorrectionView.of(fleet.newAirframe()),
+                CorrectionView.of(fleet.beforeAnyTest()),
+                ProbabilityView.rounded(fleet.scatter()),
+                ProbabilityView.rounded(fleet.band()),
+                fleet.joints().stream()
+                        .map(joint -> new JointView(
+                                joint.airframeId(),
+                                joint.airframe(),
+                                joint.jointId(),
+                                joint.joint(),
+                                CorrectionView.of(joint.correction()),
+                                joint.tests()))
+                        .toList(),
+                fleet.tests());
+    }
+}

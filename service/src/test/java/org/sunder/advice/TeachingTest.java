@@ -1,0 +1,108 @@
+package org.sunder.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.sunder.Client;
+import org.sunder.Samples;
+import org.sunder.ServiceTest;
+import tools.jackson.databind.JsonNode;
+
+/** What one joint teaches reaches the next one; flights and speeds teach too. */
+@ServiceTest
+class TeachingTest {
+
+    @Autowired
+    Client client;
+
+    @Autowired
+    FleetModels models;
+
+    @Autowired
+    FleetReader reader;
+
+    String joint = "";
+
+    @BeforeEach
+    void prepare() {
+        joint = joint();
+    }
+
+    @Test
+    void aNewAirframeStartsNarrowerThanTheFirstOneDid() {
+        for (String outcome : List.of("none", "partial", "separated", "separated")) {
+            client.post(joint + "/ground-tests", Samples.test("0.85", outcome));
+        }
+        JsonNode fleet = client.get("/api/fleet/correction").body();
+        assertThat(width(fleet.path("newAirframe"))).isLessThan(width(fleet.path("beforeAnyTest")));
+        JsonNode fresh = client.get(joint() + "/estimate").body();
+        assertThat(fresh.path("basis").path("tests").asInt()).isZero();
+        assertThat(fresh.path("basis").path("fleetTests").asInt()).isGreaterThanOrEqualTo(4);
+        // 2.057 / 0.4861 is what the very first joint of a flyer starts from in this setup.
+        assertThat(width(fresh.path("correction"))).isLessThan(Math.log(2.057 / 0.4861));
+    }
+
+    @Test
+    void aFlightTeachesButGivesNoFlightCharge() {
+        JsonNode before = client.get(joint + "/estimate").body().path("correction");
+        var flown = client.post(joint + "/flight-events", Samples.test("0.90", "separated"));
+        assertThat(flown.status()).as(flown.raw().body()).isEqualTo(201);
+        assertThat(flown.body().path("test").path("occasion").asString()).isEqualTo("flight");
+        assertThat(flown.body().path("correction")).isNotEqualTo(before);
+        assertThat(client.get(joint + "/flight-events").body().path("items")).hasSize(1);
+        assertThat(client.get(joint + "/ground-tests").body().path("items")).isEmpty();
+        assertThat(client.get(joint + "/flight-charge").status()).isEqualTo(409);
+        var voided = client.post(flown.header("Location") + "/void", "{\"reason\":\"drag parted it\"}");
+        assertThat(voided.body().path("correction")).isEqualTo(before);
+    }
+
+    @Test
+    void aMeasuredSpeedNarrowsTheCorrection() {
+        String plain = Samples.test("1.00", "separated");
+        JsonNode without = client.post(joint + "/ground-tests", plain).body().path("correction");
+        String other = joint();
+        double predicted = client.get(other + "/estimate")
+                .body()
+                .path("separationSpeed")
+                .path("value")
+                .asDouble();
+        assertThat(predicted).isPositive();
+        var timed = client.post(
+                other + "/ground-tests", plain.replaceFirst("\\{", "{\"speed\":{\"value\":9.0,\"unit\":\"m/s\"},"));
+        assertThat(timed.status()).as(timed.raw().body()).isEqualTo(201);
+        assertThat(width(timed.body().path("correction"))).isLessThan(width(without));
+        var odd = client.post(
+                other + "/ground-tests",
+                Samples.test("1.00", "none").replaceFirst("\\{", "{\"speed\":{\"value\":9.0,\"unit\":\"m/s\"},"));
+        assertThat(odd.status()).isEqualTo(400);
+        assertThat(odd.fault("/speed").path("allowed").asString()).contains("separated");
+    }
+
+    @Test
+    void aModelChangedIsTheSameToTheLastBitAsOneMadeAnew() {
+        var flyer = java.util.UUID.randomUUID();
+        models.of(flyer, reader.read().log());
+        client.post(joint + "/ground-tests", Samples.test("0.85", "partial"));
+        FleetPicture picture = reader.read();
+        var changed = models.of(flyer, picture.log());
+        var anew = models.of(java.util.UUID.randomUUID(), picture.log());
+        picture.setups().values().forEach(setups -> {
+            var leaf = picture.leaf(setups.get(0));
+            assertThat(changed.leaf(leaf).correctionFactor())
+                    .isEqualTo(anew.leaf(leaf).correctionFactor());
+        });
+    }
+
+    private String joint() {
+        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        return client.post(airframe + "/joints", Samples.JOINT).header("Location");
+    }
+
+    private static double width(JsonNode correction) {
+        return Math.log(
+                correction.path("high").asDouble() / correction.path("low").asDouble());
+    }
+}
