@@ -8,7 +8,7 @@ import org.hipparchus.util.FastMath;
  * <p>Problem: pass a function of a child's correction to its parent, or back. Method: Gaussian weights sampled at the
  * nodes and scaled to add to 1, out to 5 standard deviations. The sum is exact to exp(−2π² sd²/step²) for smooth
  * functions, and becomes the identity for a standard deviation far below the step. A wide Gaussian works on a coarser
- * grid: the function is halved by the weights ¼, ½, ¼ until the standard deviation is 4 to 8 coarse steps, the variance
+ * grid: the function is halved by the weights ¼, ½, ¼ until the standard deviation is 3 to 6 coarse steps, the variance
  * that this adds (½ step² each time) is taken off the Gaussian's, and the result is brought back by cubic
  * interpolation (a Gaussian pyramid; P. J. Burt, Comput. Graph. Image Process. 16 (1981) 20). Arrays have the grid's
  * size.
@@ -18,7 +18,7 @@ final class Smoothing {
     /** Standard deviations after which the kernel is cut off; 6e-7 of it is lost. */
     private static final double REACH = 5;
     /** Fewest coarse steps per standard deviation. */
-    private static final double COARSE = 4;
+    private static final double COARSE = 3;
     /** Below this many steps a Gaussian is the identity. */
     private static final double NARROW = 0.1;
 

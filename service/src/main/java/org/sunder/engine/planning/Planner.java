@@ -61,6 +61,12 @@ public final class Planner {
         if (confirming) {
             return fire(on, target.steps(), "It is the charge for the target reliability: a confirming test.", depth);
         }
+        int top = highestAllowed(on, highest);
+        if (target.settled(on)
+                && target.steps() > top
+                && Safeguards.checkTest(on, top).isEmpty()) {
+            return fire(on, top, "It is the largest step towards the charge for the target reliability.", depth);
+        }
         OptionalInt best = best(on, candidates(on, highest, target));
         return best.isPresent()
                 ? fire(on, best.getAsInt(), why(on), depth)

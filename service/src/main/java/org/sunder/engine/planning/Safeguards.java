@@ -17,7 +17,7 @@ public final class Safeguards {
     /** Charges above 50 g are outside the model's domain, kg. */
     public static final double DOMAIN_LIMIT = 0.050;
 
-    private static final double LOG_STEP = StrictMath.log(LARGEST_STEP);
+    static final double LOG_STEP = StrictMath.log(LARGEST_STEP);
     private static final double ROUNDING = 1e-9;
 
     /** What bounds every charge, tested or flown, from above. */

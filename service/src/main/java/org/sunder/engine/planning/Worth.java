@@ -20,11 +20,16 @@ final class Worth {
         return loss;
     }
 
-    /** Whether testing may stop after an outcome at log ratio x: settled, and separated at the target or below. */
+    /**
+     * Whether testing may stop after an outcome at log ratio x: settled, separated at the target or below, and the
+     * target within the largest step above what was fired.
+     */
     private static boolean done(Forecast forecast, PlanningCase on, double x) {
         boolean confirmed = (forecast.outcome() == Outcome.SEPARATED && x <= forecast.logRatio())
                 || on.firings().stream()
                         .anyMatch(firing -> firing.separated() && firing.logRatio() <= forecast.logRatio());
-        return confirmed && forecast.excess() <= on.goal().excessLimit();
+        double highest = Math.max(x, Safeguards.highestUndamaged(on).orElse(x));
+        boolean inReach = forecast.logRatio() <= highest + Safeguards.LOG_STEP;
+        return confirmed && inReach && forecast.excess() <= on.goal().excessLimit();
     }
 }
