@@ -156,6 +156,23 @@ public final class LeafPosterior {
     /** Chance that the joint's own x_R, see {@link #ownLogRatioQuantile}, is at most x. */
     public double ownLogRatioChance(double x, double reliability) {
         double z = -FastMath.sqrt(2) * Erf.erfcInv(2 * requireChance(reliability));
+        return ownAtMost(x, z);
+    }
+
+    /**
+     * Quantile of this joint's own chance of separating at log ratio x, the band about {@link #pSeparated}: P(own
+     * chance ≤ y) is the chance that the joint's own log ratio for y is x or more.
+     *
+     * @param x log ratio
+     * @param p which quantile, in (0, 1)
+     */
+    public double separationQuantile(double x, double p) {
+        requireChance(p);
+        double z = Root.ofRising(score -> 1 - ownAtMost(x, score) - p);
+        return NormalTable.cdf(z);
+    }
+
+    private double ownAtMost(double x, double z) {
         return below(slice -> x - slice.row().delta() - z * slice.row().sigma());
     }
 

@@ -178,4 +178,13 @@ class FleetModelTest {
         }
         assertThat(leaf.pSeparated(leaf.logRatioFor(0.99))).isCloseTo(0.99, within(1e-9));
     }
+
+    /** At the median of the joint's own 99 % charge, its own chance of separating is as likely above 0.99 as below. */
+    @Test
+    void bandOfTheCurveIsThatOfTheJointsOwnCharge() {
+        LeafPosterior leaf = FleetModel.of(fleet(), STANDARD).leaf(new Leaf.Logged(0, 0, 0));
+        double x = leaf.ownLogRatioQuantile(0.5, 0.99);
+        assertThat(leaf.separationQuantile(x, 0.5)).isCloseTo(0.99, within(1e-6));
+        assertThat(leaf.separationQuantile(x, 0.05)).isLessThan(leaf.separationQuantile(x, 0.95));
+    }
 }
