@@ -42,6 +42,7 @@ class ExamplesTest {
         check(guard, "getJoint", client.get(at), 200);
         check(guard, "getEstimate", client.get(at + "/estimate"), 200);
         check(guard, "getNextCharge", client.get(at + "/next-charge"), 200);
+        check(guard, "getLadder", client.get(at + "/ladder?depth=2"), 200);
         var logged = client.post(at + "/ground-tests", request("logGroundTest"));
         check(guard, "logGroundTest", logged, 201);
         String test = logged.header("Location");

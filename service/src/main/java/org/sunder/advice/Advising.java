@@ -8,6 +8,7 @@ import org.sunder.airframe.Measure;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.FlightAdvice;
 import org.sunder.engine.planning.FlightCharge;
+import org.sunder.engine.planning.Ladder;
 import org.sunder.engine.planning.NoFlightCharge;
 import org.sunder.engine.planning.Planner;
 import org.sunder.engine.planning.PlanningCase;
@@ -37,6 +38,26 @@ public class Advising {
                 EvidenceReport.of(on),
                 joint.posterior().correctionFactor(),
                 joint.physics(),
+                Measure.of(joint.setup().sheet()),
+                joint.basis());
+    }
+
+    /**
+     * The tests rolled forward over their outcomes.
+     *
+     * @param depth firings to look ahead, 1 to {@link Ladder#DEEPEST}
+     */
+    @Transactional(readOnly = true)
+    public LadderAdvice ladder(UUID jointId, int depth) {
+        JointCase joint = cases.current(jointId);
+        PlanningCase on = planning.of(joint, Estimates.TARGET);
+        return new LadderAdvice(
+                joint.airframe().name(),
+                joint.joint().name(),
+                joint.setup().sheet(),
+                Ladder.of(on, depth),
+                joint.physics().ceiling(),
+                EvidenceReport.of(on),
                 Measure.of(joint.setup().sheet()),
                 joint.basis());
     }

@@ -116,7 +116,7 @@ final class AdviceViews {
         return new LoggedTestView(GroundTestView.of(test), CorrectionView.of(next.correction()), surprise, next(next));
     }
 
-    private static Decision decision(NextStep step) {
+    static Decision decision(NextStep step) {
         if (step instanceof NextStep.Fire) {
             return Decision.FIRE;
         }

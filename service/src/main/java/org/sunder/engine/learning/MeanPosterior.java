@@ -14,6 +14,9 @@ final class MeanPosterior {
     /** A density narrower than this many grid steps is treated as a normal. */
     private static final double RESOLVED = 1.6;
 
+    /** Third difference of the log likelihood, in ln, from which on a cubic is not trusted. */
+    private static final double STEEP = 4;
+
     private static final double SQRT_2PI = 2.5066282746310002;
     private static final int LOCAL_NODES = 41;
 
@@ -79,9 +82,18 @@ final class MeanPosterior {
         return narrow() ? normal(spread) : smoothing.density(onGrid());
     }
 
-    /** Whether the curvature at the peak, 1 / variance in knots, says that the grid of c cannot carry the density. */
+    /**
+     * Whether the grid of c cannot carry the density: it falls off within a knot on both sides of its peak. A shoulder,
+     * steep on one side only (all tests so far separated, or none did), is not narrow.
+     */
     private boolean narrow() {
-        return bend > (stride / RESOLVED) * (stride / RESOLVED);
+        double least = (stride / RESOLVED) * (stride / RESOLVED);
+        int k = (int) Math.round(centre);
+        if (bend <= least || k < 2 || k > knots.length - 3) {
+            return false;
+        }
+        double top = logDensity(k);
+        return top - logDensity(k - 2) > least && top - logDensity(k + 2) > least;
     }
 
     private double[] onGrid() {
@@ -94,14 +106,25 @@ final class MeanPosterior {
         return mass;
     }
 
-    /** Cubic Lagrange interpolation of the log likelihood at a knot number. */
+    /**
+     * Cubic Lagrange interpolation of the log likelihood at a knot number; linear where it falls steeply, since a cubic
+     * through a cliff overshoots beside it.
+     */
     private double interpolate(double at) {
         int k = (int) Math.min(Math.max(Math.floor(at), 1), knots.length - 3);
         double t = at - k;
+        if (steep(k)) {
+            return knots[k] + t * (knots[k + 1] - knots[k]);
+        }
         return -t * (t - 1) * (t - 2) / 6 * knots[k - 1]
                 + (t + 1) * (t - 1) * (t - 2) / 2 * knots[k]
                 - (t + 1) * t * (t - 2) / 2 * knots[k + 1]
                 + (t + 1) * t * (t - 1) / 6 * knots[k + 2];
+    }
+
+    private boolean steep(int k) {
+        double thirdDifference = knots[k + 2] - 3 * (knots[k + 1] - knots[k]) - knots[k - 1];
+        return Math.abs(thirdDifference) > STEEP;
     }
 
     private double[] normal(double spread) {

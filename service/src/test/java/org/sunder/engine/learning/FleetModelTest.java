@@ -187,4 +187,19 @@ class FleetModelTest {
         assertThat(leaf.separationQuantile(x, 0.5)).isCloseTo(0.99, within(1e-6));
         assertThat(leaf.separationQuantile(x, 0.05)).isLessThan(leaf.separationQuantile(x, 0.95));
     }
+
+    /** All tests so far separated: the likelihood of the mean is a shoulder, steep on one side and flat on the other. */
+    @Test
+    void aShoulderIsNotTakenForAPeak() {
+        Trial[] separated = new Trial[20];
+        java.util.Arrays.fill(separated, trial(1.0, Outcome.SEPARATED));
+        FleetLog log = new FleetLog(List.of(new AirframeLog(List.of(new JointLog(List.of(setup(0.01, separated)))))));
+        LeafPosterior standard = FleetModel.of(log, STANDARD).leaf(new Leaf.Logged(0, 0, 0));
+        LeafPosterior fine = FleetModel.of(log, STANDARD, ReferenceCases.fine(STANDARD, 0.0125))
+                .leaf(new Leaf.Logged(0, 0, 0));
+        for (double p : new double[] {0.05, 0.5, 0.95}) {
+            assertThat(standard.correctionQuantile(p)).isCloseTo(fine.correctionQuantile(p), within(0.01));
+        }
+        assertThat(standard.logRatioFor(0.99)).isCloseTo(fine.logRatioFor(0.99), within(0.01));
+    }
 }

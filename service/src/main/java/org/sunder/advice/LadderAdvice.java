@@ -1,0 +1,29 @@
+package org.sunder.advice;
+
+import org.sunder.airframe.SetupSheet;
+import org.sunder.engine.physics.Ceiling;
+import org.sunder.engine.planning.EvidenceReport;
+import org.sunder.engine.planning.Ladder;
+import org.sunder.engine.quantity.Mass;
+
+/**
+ * The tests of a joint rolled forward, for the field.
+ *
+ * @param airframe name of the airframe
+ * @param joint name of the joint
+ * @param sheet the setup in force
+ * @param ladder the tree, the chances of being done, and what to pack
+ * @param ceiling the charge never to be exceeded
+ * @param evidence how far the tests support a flight charge now
+ * @param measure step of charges
+ * @param basis what it rests on
+ */
+public record LadderAdvice(
+        String airframe,
+        String joint,
+        SetupSheet sheet,
+        Ladder ladder,
+        Ceiling ceiling,
+        EvidenceReport evidence,
+        Mass measure,
+        Basis basis) {}
