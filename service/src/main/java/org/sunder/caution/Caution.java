@@ -1,4 +1,4 @@
-package org.sunder.advice;
+package org.sunder.caution;
 
 /** What stands beside every charge. Common practice, and the general sense of published safety codes, in our words. */
 public enum Caution {
