@@ -54,10 +54,51 @@ class ExamplesTest {
         check(guard, "getFleetCorrection", client.get("/api/fleet/correction"), 200);
         check(guard, "logFlightEvent", client.post(at + "/flight-events", request("logFlightEvent")), 201);
         check(guard, "listFlightEvents", client.get(at + "/flight-events"), 200);
-        check(guard, "getFlightCharge", client.get(at + "/flight-charge"), 200);
+        check(
+                guard,
+                "getFlightCharge",
+                client.get(at + "/flight-charge?siteElevation=300%20m&eventAltitude=1200%20m"),
+                200);
         check(guard, "getHistory", client.get(path + "/history"), 200);
         check(guard, "changeSetup", client.put(at + "/setup", request("changeSetup"), "If-Match", "\"v0\""), 200);
         check(guard, "listSetups", client.get(at + "/setups"), 200);
+    }
+
+    @Test
+    void everyExampleOfTheStockWorks() throws IOException {
+        SpecGuard guard = new SpecGuard(client.get("/v3/api-docs").raw().body());
+        var powder = client.post("/api/powders", request("createPowder"));
+        check(guard, "createPowder", powder, 201);
+        String powderPath = powder.header("Location");
+        check(guard, "listPowders", client.get("/api/powders"), 200);
+        check(guard, "getPowder", client.get(powderPath), 200);
+        check(guard, "replacePowder", client.put(powderPath, request("replacePowder"), "If-Match", "\"v0\""), 200);
+        assertThat(client.delete(powderPath, "If-Match", "\"v1\"").status()).isEqualTo(204);
+        var batch = client.post("/api/pin-batches", request("createPinBatch"));
+        check(guard, "createPinBatch", batch, 201);
+        String batchPath = batch.header("Location");
+        client.post(batchPath + "/pull-tests", "{\"force\":{\"value\":199.0,\"unit\":\"N\"}}");
+        check(guard, "addPullTest", client.post(batchPath + "/pull-tests", request("addPullTest")), 201);
+        check(guard, "listPinBatches", client.get("/api/pin-batches?limit=1"), 200);
+        check(guard, "getPinBatch", client.get(batchPath), 200);
+        check(guard, "replacePinBatch", client.put(batchPath, request("replacePinBatch"), "If-Match", "\"v2\""), 200);
+    }
+
+    @Test
+    void everyExampleOfTheChecksWorks() throws IOException {
+        SpecGuard guard = new SpecGuard(client.get("/v3/api-docs").raw().body());
+        String[][] checks = {
+            {"checkVolume", "volume"},
+            {"checkRetention", "retention"},
+            {"checkPinsInFlight", "pins-in-flight"},
+            {"checkVents", "vents"},
+            {"checkFit", "fit"},
+            {"checkInsertion", "insertion"},
+            {"checkSpeed", "speed"}
+        };
+        for (String[] each : checks) {
+            check(guard, each[0], client.post("/api/checks/" + each[1], request(each[0])), 200);
+        }
     }
 
     private void testUntilDone(String joint) {

@@ -2,9 +2,13 @@ package org.sunder.advice;
 
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.sunder.airframe.Measure;
+import org.sunder.engine.physics.Ceiling;
+import org.sunder.engine.physics.FlightAir;
+import org.sunder.engine.physics.FlightCase;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.FlightAdvice;
 import org.sunder.engine.planning.FlightCharge;
@@ -63,15 +67,34 @@ public class Advising {
     }
 
     /**
-     * The charge to fly.
+     * The charge to fly, with the air left out of it.
      *
      * @param reliability chance of separating to aim at
      * @throws ProblemException 409 where the tests support no charge
      */
     @Transactional(readOnly = true)
     public FlightReport flight(UUID jointId, double reliability) {
+        return flight(jointId, reliability, null);
+    }
+
+    /**
+     * The charge to fly.
+     *
+     * @param reliability chance of separating to aim at
+     * @param climb from the site to the event, or null where the air is left out of it
+     * @throws ProblemException 409 where the tests support no charge
+     */
+    @Transactional(readOnly = true)
+    public FlightReport flight(UUID jointId, double reliability, FlightCase.@Nullable Climb climb) {
         JointCase joint = cases.current(jointId);
-        PlanningCase on = planning.of(joint, reliability);
+        FlightAir air = climb == null ? null : FlightAir.of(joint.physics(), climb);
+        Ceiling ceiling = air == null ? joint.physics().ceiling() : air.ceiling();
+        if (ceiling.chargeKg() <= 0) {
+            throw new ProblemException(
+                    ProblemType.NO_FLIGHT_CHARGE,
+                    "The air trapped in the compartment alone reaches the ceiling at the event: vent the compartment.");
+        }
+        PlanningCase on = planning.of(joint, reliability, ceiling.chargeKg());
         FlightAdvice advice = FlightAdvice.of(on);
         EvidenceReport evidence = EvidenceReport.of(on);
         if (advice instanceof NoFlightCharge none) {
@@ -83,6 +106,8 @@ public class Advising {
                 evidence,
                 joint.posterior().correctionFactor(),
                 joint.physics(),
+                ceiling,
+                air,
                 Measure.of(joint.setup().sheet()),
                 joint.basis());
     }

@@ -1,6 +1,9 @@
 package org.sunder.advice;
 
+import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.physics.Ceiling;
+import org.sunder.engine.physics.FlightAir;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.FlightCharge;
@@ -13,6 +16,8 @@ import org.sunder.engine.quantity.Mass;
  * @param evidence how far the tests support it
  * @param correction learned factor on the handbook charge
  * @param physics the setup in physics
+ * @param ceiling the charge never to be exceeded: that of the ground, or lower by the air of the flight
+ * @param air of the flight, or null where it was left out
  * @param measure step of charges
  * @param basis what it rests on
  */
@@ -21,5 +26,7 @@ public record FlightReport(
         EvidenceReport evidence,
         CorrectionFactor correction,
         JointPhysics physics,
+        Ceiling ceiling,
+        @Nullable FlightAir air,
         Mass measure,
         Basis basis) {}

@@ -35,6 +35,11 @@ class PlanningCases {
     }
 
     PlanningCase of(JointCase joint, double reliability) {
+        return of(joint, reliability, joint.physics().ceiling().chargeKg());
+    }
+
+    /** Under a ceiling in kg that the air of the flight lowers. */
+    PlanningCase of(JointCase joint, double reliability, double ceiling) {
         JointPhysics now = joint.physics();
         List<GroundTest> tests = joint.picture().testsOf(joint.joint().id());
         List<Firing> firings = firings(joint, tests);
@@ -44,7 +49,7 @@ class PlanningCases {
                 joint.posterior(),
                 now.handbookCharge(),
                 now.thresholdPressure(),
-                now.ceiling().chargeKg(),
+                ceiling,
                 Measure.of(joint.setup().sheet()).kilograms(),
                 firings,
                 !counted.isEmpty() && surprising(counted.get(counted.size() - 1)),

@@ -64,8 +64,7 @@ public class Airframes {
     /** Adds a joint with its first setup, after the setup proved sound. */
     public Joint addJoint(UUID airframeId, String name, DeploymentEvent event, SetupSheet sheet) {
         getActive(airframeId);
-        physics.of(sheet, "/setup");
-        return store.addJoint(flyer.id(), airframeId, name, event, sheet);
+        return store.addJoint(flyer.id(), airframeId, name, event, physics.resolve(sheet, "/setup"));
     }
 
     /** The joint. */
@@ -89,8 +88,7 @@ public class Airframes {
         Joint joint = getJoint(jointId);
         getActive(joint.airframeId());
         versionCheck.accept(joint.version());
-        physics.of(sheet, "");
-        return store.addSetup(flyer.id(), jointId, sheet);
+        return store.addSetup(flyer.id(), jointId, physics.resolve(sheet, ""));
     }
 
     /** The setups of a joint, newest first. */

@@ -6,6 +6,8 @@ import org.sunder.engine.quantity.Area;
 import org.sunder.engine.quantity.AreaUnit;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.ForceUnit;
+import org.sunder.engine.quantity.Length;
+import org.sunder.engine.quantity.LengthUnit;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Pressure;
 import org.sunder.engine.quantity.PressureUnit;
@@ -33,6 +35,16 @@ public record Display(UnitSystem units) {
     /** A volume, from cubic metres. */
     public Volume volume(double cubicMetres) {
         return Volume.ofCubicMetres(cubicMetres).in(metric() ? VolumeUnit.LITRE : VolumeUnit.CUBIC_INCH, DIGITS);
+    }
+
+    /** A length of a part or a hole, from metres. */
+    public Length length(double metres) {
+        return Length.ofMetres(metres).in(metric() ? LengthUnit.MILLIMETRE : LengthUnit.INCH, DIGITS);
+    }
+
+    /** A length outdoors, such as an altitude, from metres. */
+    public Length altitude(double metres) {
+        return Length.ofMetres(metres).in(metric() ? LengthUnit.METRE : LengthUnit.FOOT, DIGITS);
     }
 
     /** A force, from newtons. */

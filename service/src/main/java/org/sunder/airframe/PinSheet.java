@@ -7,6 +7,7 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.quantity.Force;
 
@@ -15,6 +16,7 @@ import org.sunder.engine.quantity.Force;
  *
  * @param thread e.g. M2.5 or #2-56
  * @param count how many
+ * @param batch id of a batch of the stock; its pull tests fill in {@code measured} when the setup comes into force
  * @param measured what pull tests of this batch gave; nylon 6/6 on the thread's root area where not given
  */
 @Schema(description = "Equal nylon shear pins.")
@@ -25,7 +27,14 @@ public record PinSheet(
         @Schema(description = "How many of them.", example = "3")
         @NotNull(message = "a count is needed") @Min(value = 1, message = "1 to 48") @Max(value = 48, message = "1 to 48") Integer count,
 
-        @Schema(description = "What pull tests of this batch gave.") @Valid @Nullable PullTests measured) {
+        @Schema(
+                description =
+                        "A pin batch of the stock: its pull tests are taken into measured when the setup comes into"
+                                + " force, and stay as they were then.")
+        @Nullable UUID batch,
+
+        @Schema(description = "What pull tests of this batch gave; filled in by the service where a batch is named.")
+        @Valid @Nullable PullTests measured) {
 
     /**
      * Pull tests of one pin.

@@ -2,16 +2,12 @@ package org.sunder.airframe;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.springframework.stereotype.Component;
 import org.sunder.engine.physics.JointPhysics;
-import org.sunder.engine.physics.SetupFault;
-import org.sunder.engine.physics.UnsoundSetupException;
-import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
-import org.sunder.problem.ProblemType;
 
 /** The engine's view of setups. Revisions never change, so what was computed for one is kept. */
 @Component
@@ -26,6 +22,12 @@ public class SetupPhysics {
         }
     });
 
+    private final SheetResolution resolution;
+
+    SetupPhysics(SheetResolution resolution) {
+        this.resolution = resolution;
+    }
+
     /** The physics of a stored setup. */
     public JointPhysics of(Setup setup) {
         JointPhysics physics = known.get(setup.id());
@@ -37,29 +39,30 @@ public class SetupPhysics {
     }
 
     /**
-     * The physics of a sheet.
+     * The physics of a sheet already resolved.
      *
-     * @param sheet as described
+     * @param sheet as described, with what the stock says filled in
      * @param base JSON pointer of the sheet in the request
      * @throws ProblemException 422 naming every item that is not sound
      */
     public JointPhysics of(SetupSheet sheet, String base) {
-        try {
-            return JointPhysics.of(SheetTranslation.translate(sheet));
-        } catch (UnsoundSetupException e) {
-            List<Fault> faults =
-                    e.faults().stream().map(fault -> fault(base, fault)).toList();
-            String first = faults.get(0).pointer() + ": " + faults.get(0).detail();
-            throw new ProblemException(ProblemType.UNSOUND_SETUP, first, faults);
-        }
+        return EngineFaults.named(inSheet(base), () -> JointPhysics.of(SheetTranslation.translate(sheet)));
     }
 
-    private static Fault fault(String base, SetupFault fault) {
-        String pointer = base + "/"
-                + SheetTranslation.pathInSheet(fault.path())
-                        .replace("[", "/")
-                        .replace("]", "")
-                        .replace('.', '/');
-        return new Fault(pointer, fault.detail(), "unsound", fault.allowed(), fault.value());
+    /**
+     * A sheet with what the stock says of its powder and pins, after it proved sound.
+     *
+     * @param base JSON pointer of the sheet in the request
+     * @throws ProblemException 422 naming every item that is not sound
+     */
+    public SetupSheet resolve(SetupSheet sheet, String base) {
+        SetupSheet resolved = EngineFaults.named(inSheet(base), () -> resolution.resolve(sheet));
+        of(resolved, base);
+        return resolved;
+    }
+
+    private static UnaryOperator<String> inSheet(String base) {
+        String prefix = base.isEmpty() ? "" : base.substring(1).replace('/', '.') + ".";
+        return path -> prefix + SheetTranslation.pathInSheet(path);
     }
 }

@@ -5,11 +5,13 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.SpecificEnergy;
 
 /**
  * A setup as a flyer describes it, digits and units as written. The same form is read, stored and answered.
@@ -21,6 +23,8 @@ import org.sunder.engine.quantity.Mass;
  * @param fitForce pull force that parts the joint without pins
  * @param fitForceUncertainty one standard deviation of it
  * @param powder name of a powder; fine-grain black powder where none is named
+ * @param powderForce powder force of a powder of the stock, as it was when the setup came into force
+ * @param powderUncertainty relative standard deviation of it
  * @param shoulder length of engagement
  * @param forwardMass mass of what is forward of the joint
  * @param aftMass mass of what is aft of it
@@ -48,9 +52,17 @@ public record SetupSheet(
         @Nullable Force fitForceUncertainty,
 
         @Schema(
-                description = "Name of a powder; fine-grain black powder where none is named.",
+                description = "Name of a powder of the stock; fine-grain black powder where none is named.",
                 example = "fine-grain black powder")
         @Size(max = 80, message = "at most 80 characters") @Nullable String powder,
+
+        @Schema(
+                description = "Powder force of the powder named, as the stock had it when the setup came into force."
+                        + " Filled in by the service: leave it out, or repeat it unchanged.")
+        @Nullable SpecificEnergy powderForce,
+
+        @Schema(description = "Relative standard deviation of the powder force; as powderForce.", example = "0.1")
+        @Nullable BigDecimal powderUncertainty,
 
         @Schema(description = "Length of the shoulder in the joint.") @Nullable Length shoulder,
 
@@ -70,5 +82,25 @@ public record SetupSheet(
         cavity = cavity == null ? List.of() : List.copyOf(cavity);
         contents = contents == null ? List.of() : List.copyOf(contents);
         pins = pins == null ? List.of() : List.copyOf(pins);
+    }
+
+    /** The same with what the stock says of its powder, or null for the standard one, and of its pins. */
+    SetupSheet resolved(@Nullable SpecificEnergy force, @Nullable BigDecimal uncertainty, List<PinSheet> resolvedPins) {
+        return new SetupSheet(
+                innerDiameter,
+                cavity,
+                contents,
+                resolvedPins,
+                fitForce,
+                fitForceUncertainty,
+                powder,
+                force,
+                uncertainty,
+                shoulder,
+                forwardMass,
+                aftMass,
+                ceiling,
+                measure,
+                note);
     }
 }

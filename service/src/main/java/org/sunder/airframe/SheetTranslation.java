@@ -3,6 +3,7 @@ package org.sunder.airframe;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.physics.CavitySegment;
 import org.sunder.engine.physics.Cone;
@@ -28,30 +29,28 @@ import org.sunder.engine.physics.UnsoundSetupException;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.ForceUnit;
 
-/** From a flyer's sheet to the engine's setup; what a kind needs and lacks is named. */
-final class SheetTranslation {
+/**
+ * From what a flyer describes to the engine's values. Parts may be translated one by one; what a kind needs and lacks is
+ * gathered and named by {@link #throwIfAny}.
+ */
+public final class SheetTranslation {
 
     private static final double FINEST_MEASURE = 1e-6; // kg
     private static final double COARSEST_MEASURE = 5e-3; // kg
 
-    private final SetupSheet sheet;
     private final List<SetupFault> faults = new ArrayList<>();
 
-    private SheetTranslation(SetupSheet sheet) {
-        this.sheet = sheet;
-    }
-
     /**
-     * Translates.
+     * A whole setup.
      *
      * @throws UnsoundSetupException where a kind lacks what it needs
      */
-    static JointSetup translate(SetupSheet sheet) {
-        return new SheetTranslation(sheet).setup();
+    public static JointSetup translate(SetupSheet sheet) {
+        return new SheetTranslation().setup(sheet);
     }
 
     /** Where in a sheet stands what the engine calls by another name. */
-    static String pathInSheet(String enginePath) {
+    public static String pathInSheet(String enginePath) {
         return switch (enginePath) {
             case "limit.pressure" -> "ceiling.gaugePressure";
             case "limit.speed" -> "ceiling.separationSpeed";
@@ -61,44 +60,66 @@ final class SheetTranslation {
         };
     }
 
-    private JointSetup setup() {
-        List<CavitySegment> cavity = new ArrayList<>();
-        for (int i = 0; i < sheet.cavity().size(); i++) {
-            CavitySegment segment = segment("cavity[" + i + "]", sheet.cavity().get(i));
-            if (segment != null) {
-                cavity.add(segment);
-            }
-        }
-        List<Content> contents = new ArrayList<>();
-        for (int i = 0; i < sheet.contents().size(); i++) {
-            Content content = content("contents[" + i + "]", sheet.contents().get(i));
-            if (content != null) {
-                contents.add(content);
-            }
-        }
-        List<PinSet> pins = new ArrayList<>();
-        for (int i = 0; i < sheet.pins().size(); i++) {
-            PinSet set = pins("pins[" + i + "]", sheet.pins().get(i));
-            if (set != null) {
-                pins.add(set);
-            }
-        }
-        Powder powder = powder();
-        checkMeasure();
+    /** Segments of a cavity; those that lack something are left out and noted. */
+    public List<CavitySegment> cavity(List<CavitySheet> segments) {
+        return each("cavity", segments, this::segment);
+    }
+
+    /** Contents of a compartment; those that lack something are left out and noted. */
+    public List<Content> contents(List<ContentSheet> contents) {
+        return each("contents", contents, this::content);
+    }
+
+    /** Sets of pins; those of unknown thread are left out and noted. */
+    public List<PinSet> pins(List<PinSheet> pins) {
+        return each("pins", pins, this::pins);
+    }
+
+    /** The fit; none where no force is given. */
+    public static Fit fit(@Nullable Force force, @Nullable Force uncertainty) {
+        return new Fit(force == null ? new Force(BigDecimal.ZERO, ForceUnit.NEWTON) : force, uncertainty);
+    }
+
+    /**
+     * Ends a translation.
+     *
+     * @throws UnsoundSetupException with everything noted
+     */
+    public void throwIfAny() {
         if (!faults.isEmpty()) {
             throw new UnsoundSetupException(faults);
         }
+    }
+
+    private JointSetup setup(SetupSheet sheet) {
+        List<CavitySegment> cavity = cavity(sheet.cavity());
+        List<Content> contents = contents(sheet.contents());
+        List<PinSet> pins = pins(sheet.pins());
+        Powder powder = powder(sheet);
+        checkMeasure(sheet);
+        throwIfAny();
         return new JointSetup(
                 sheet.innerDiameter(),
                 cavity,
                 contents,
                 pins,
-                fit(),
+                fit(sheet.fitForce(), sheet.fitForceUncertainty()),
                 powder,
                 sheet.shoulder(),
                 sheet.forwardMass(),
                 sheet.aftMass(),
-                limit());
+                limit(sheet));
+    }
+
+    private static <S, T> List<T> each(String path, List<S> sheets, BiFunction<String, S, @Nullable T> translate) {
+        List<T> translated = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++) {
+            T value = translate.apply(path + "[" + i + "]", sheets.get(i));
+            if (value != null) {
+                translated.add(value);
+            }
+        }
+        return translated;
     }
 
     private @Nullable CavitySegment segment(String path, CavitySheet segment) {
@@ -185,16 +206,21 @@ final class SheetTranslation {
         return new PinSet(thread, pins.count(), strength);
     }
 
-    private Powder powder() {
+    private Powder powder(SetupSheet sheet) {
         String name = sheet.powder();
         Powder standard = Powder.FINE_BLACK_POWDER;
-        if (name != null && !name.equals(standard.name())) {
-            faults.add(new SetupFault("powder", name, "unknown powder", standard.name()));
+        if (name == null || name.equals(standard.name())) {
+            return standard;
         }
-        return standard;
+        if (sheet.powderForce() == null || sheet.powderUncertainty() == null) {
+            faults.add(
+                    new SetupFault("powder", name, "unknown powder", standard.name() + ", or a powder of the stock"));
+            return standard;
+        }
+        return new Powder(name, sheet.powderForce(), sheet.powderUncertainty().doubleValue());
     }
 
-    private void checkMeasure() {
+    private void checkMeasure(SetupSheet sheet) {
         double step = Measure.of(sheet).kilograms();
         if (step < FINEST_MEASURE || step > COARSEST_MEASURE) {
             String value = Measure.of(sheet).value() + " " + Measure.of(sheet).unit();
@@ -202,13 +228,7 @@ final class SheetTranslation {
         }
     }
 
-    private Fit fit() {
-        Force force = sheet.fitForce();
-        return new Fit(
-                force == null ? new Force(BigDecimal.ZERO, ForceUnit.NEWTON) : force, sheet.fitForceUncertainty());
-    }
-
-    private @Nullable Limit limit() {
+    private static @Nullable Limit limit(SetupSheet sheet) {
         CeilingSheet ceiling = sheet.ceiling();
         if (ceiling == null) {
             return null;

@@ -79,6 +79,7 @@ final class GatheringFaults extends DeserializationProblemHandler {
             case "Integer", "int", "Long", "long" -> "a whole number";
             case "Double", "double", "BigDecimal" -> "a number";
             case "Boolean", "boolean" -> "true or false";
+            case "UUID" -> "a UUID";
             case "OffsetDateTime" -> "a time with offset, such as 2026-05-03T10:20:00+01:00";
             case "List", "Set" -> "a list";
             default -> "an object";

@@ -41,7 +41,10 @@ class OpenApiConfig {
                         tag("Airframes", "Rockets as built."),
                         tag("Joints and setups", "Where sections part, and how each joint is prepared."),
                         tag("Ground tests", "The log: what was fired and what it did."),
-                        tag("Advice", "What the physics and the log say: estimate, next charge, flight charge.")));
+                        tag("Advice", "What the physics and the log say: estimate, next charge, flight charge."),
+                        tag("Checks", "The physics alone, for anything described: nothing is stored."),
+                        tag("Stock", "Powders and batches of shear pins."),
+                        tag("Load-outs", "What is installed for a flight, and whether it fits.")));
     }
 
     private static Tag tag(String name, String description) {

@@ -21,7 +21,7 @@ public enum ProblemType {
             "not-found",
             HttpStatus.NOT_FOUND,
             "There is no such thing here",
-            "The path does not exist, or it names an airframe, joint or ground test that is not yours or never was."),
+            "The path does not exist, or it names an airframe, joint, ground test or other thing that is not yours or never was."),
     METHOD_NOT_ALLOWED(
             "method-not-allowed",
             HttpStatus.METHOD_NOT_ALLOWED,

@@ -19,6 +19,7 @@ import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
 import org.sunder.airframe.UnitSystem;
+import org.sunder.engine.physics.FlightCase;
 
 /** What physics and log say, over HTTP. */
 @RestController
@@ -67,13 +68,32 @@ class AdviceController {
             summary = "What to fly",
             description =
                     "Primary and backup charge, how sure the model is, what the tests alone show, and the evidence."
-                            + " Refused until a counted test has separated the joint.")
+                            + " Refused until a counted test has separated the joint. With the altitudes of site and event"
+                            + " the ceiling is lower by the air that a closed compartment still holds.")
     FlightChargeView flightCharge(
             @PathVariable UUID id,
             @Parameter(description = "Chance of separating to aim at.", example = "0.99")
                     @RequestParam(defaultValue = "0.99")
-                    @DecimalMin(value = "0.8", message = "0.8 to 0.999") @DecimalMax(value = "0.999", message = "0.8 to 0.999") BigDecimal reliability) {
-        return AdviceViews.flight(advising.flight(id, reliability.doubleValue()), reliability);
+                    @DecimalMin(value = "0.8", message = "0.8 to 0.999") @DecimalMax(value = "0.999", message = "0.8 to 0.999") BigDecimal reliability,
+            @Parameter(
+                            description =
+                                    "Elevation of the site above sea level; sea level where only the event is given.",
+                            example = "1200 m")
+                    @RequestParam(required = false)
+                    @Nullable String siteElevation,
+            @Parameter(
+                            description =
+                                    "Altitude of the event above sea level, not above the ground; the site's where"
+                                            + " only that is given.",
+                            example = "2400 m")
+                    @RequestParam(required = false)
+                    @Nullable String eventAltitude,
+            @Parameter(description = "Units of the pressures; the airframe's where not given.")
+                    @RequestParam(required = false)
+                    @Nullable UnitSystem units) {
+        FlightCase.Climb climb = ClimbParameters.climb(siteElevation, eventAltitude);
+        return AdviceViews.flight(
+                advising.flight(id, reliability.doubleValue(), climb), reliability, display(id, units));
     }
 
     @GetMapping("/api/airframes/{id}/history")

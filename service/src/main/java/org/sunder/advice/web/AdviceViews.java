@@ -2,6 +2,7 @@ package org.sunder.advice.web;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.Advising;
@@ -9,9 +10,12 @@ import org.sunder.advice.Decision;
 import org.sunder.advice.Estimate;
 import org.sunder.advice.FlightReport;
 import org.sunder.advice.NextAdvice;
+import org.sunder.airframe.CeilingView;
 import org.sunder.airframe.Display;
+import org.sunder.caution.CautionView;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.LogUncertainty;
+import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.planning.TestsAlone;
@@ -81,7 +85,7 @@ final class AdviceViews {
                 advice.basis());
     }
 
-    static FlightChargeView flight(FlightReport report, BigDecimal reliability) {
+    static FlightChargeView flight(FlightReport report, BigDecimal reliability, Display display) {
         FlightCharge charge = report.charge();
         Mass measure = report.measure();
         TestsAlone alone = charge.testsAlone();
@@ -101,9 +105,19 @@ final class AdviceViews {
                 report.evidence().whatWouldRaiseIt(),
                 Display.charge(report.physics().handbookCharge(), measure),
                 CorrectionView.of(report.correction()),
-                CeilingView.of(report.physics().ceiling(), measure),
+                CeilingView.of(report.ceiling(), measure),
+                report.air() == null ? null : FlightAirView.of(report.air(), display),
+                warnings(report),
                 CautionView.all(),
                 report.basis());
+    }
+
+    private static List<Warning> warnings(FlightReport report) {
+        List<Warning> all = new ArrayList<>(report.physics().warnings());
+        if (report.air() != null) {
+            all.addAll(report.air().warnings());
+        }
+        return all;
     }
 
     static LoggedTestView logged(GroundTest test, NextAdvice next) {

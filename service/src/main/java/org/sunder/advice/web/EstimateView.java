@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.Basis;
+import org.sunder.airframe.CeilingView;
+import org.sunder.caution.CautionView;
 import org.sunder.engine.physics.Warning;
 import org.sunder.engine.quantity.Area;
 import org.sunder.engine.quantity.Force;

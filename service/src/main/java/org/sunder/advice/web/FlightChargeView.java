@@ -3,7 +3,11 @@ package org.sunder.advice.web;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.sunder.advice.Basis;
+import org.sunder.airframe.CeilingView;
+import org.sunder.caution.CautionView;
+import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.Evidence;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.CorrectionView;
@@ -39,6 +43,12 @@ record FlightChargeView(
 
         CorrectionView correction,
         CeilingView ceiling,
+
+        @Schema(description = "The air of the flight, where site or event was given.") @Nullable FlightAirView air,
+
+        @Schema(description = "What to know of the setup and of the air of the flight.")
+        List<Warning> warnings,
+
         List<CautionView> cautions,
         Basis basis) {
 

@@ -6,6 +6,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.Basis;
 import org.sunder.advice.Decision;
+import org.sunder.airframe.CeilingView;
+import org.sunder.caution.CautionView;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.planning.Evidence;
 import org.sunder.engine.quantity.Mass;

@@ -2,7 +2,9 @@ package org.sunder.advice.web;
 
 import java.util.List;
 import org.sunder.advice.LadderAdvice;
+import org.sunder.airframe.CeilingView;
 import org.sunder.airframe.Display;
+import org.sunder.caution.CautionView;
 import org.sunder.engine.planning.Ladder;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.quantity.Mass;

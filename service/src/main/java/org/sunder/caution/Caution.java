@@ -1,4 +1,4 @@
-package org.sunder.advice;
+package org.sunder.caution;
 
 import java.util.Arrays;
 import java.util.stream.Collectors;

@@ -1,13 +1,12 @@
-package org.sunder.advice.web;
+package org.sunder.caution;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.Arrays;
 import java.util.List;
-import org.sunder.advice.Caution;
 
 /** A caution as answered. */
 @Schema(name = "Caution", description = "What to mind where a charge is named.")
-record CautionView(
+public record CautionView(
         @Schema(example = "fire-remotely") String code,
 
         @Schema(example = "Fire from a distance by wire or radio, never by hand beside the rocket.")
@@ -17,7 +16,8 @@ record CautionView(
             .map(caution -> new CautionView(caution.code(), caution.text()))
             .toList();
 
-    static List<CautionView> all() {
+    /** Every caution. */
+    public static List<CautionView> all() {
         return ALL;
     }
 }

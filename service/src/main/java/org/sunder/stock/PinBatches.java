@@ -1,0 +1,93 @@
+package org.sunder.stock;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.LongConsumer;
+import org.springframework.stereotype.Service;
+import org.sunder.access.CurrentFlyer;
+import org.sunder.engine.physics.SetupBounds;
+import org.sunder.engine.quantity.Force;
+import org.sunder.http.Cursor;
+import org.sunder.problem.ProblemException;
+import org.sunder.problem.ProblemType;
+
+/** What a flyer does with batches of pins. Changes run inside the caller's transaction. */
+@Service
+public class PinBatches {
+
+    private static final int MOST_PULLS = 1000;
+
+    private final PinBatchStore store;
+    private final CurrentFlyer flyer;
+
+    PinBatches(PinBatchStore store, CurrentFlyer flyer) {
+        this.store = store;
+        this.flyer = flyer;
+    }
+
+    /** Enters a batch. */
+    public PinBatch enter(PinBatchDetails details) {
+        return store.add(flyer.id(), details);
+    }
+
+    /**
+     * Changes what is said about a batch; its pull tests stay.
+     *
+     * @param versionCheck refuses, by throwing, a version that the change is not based on
+     */
+    public PinBatch change(UUID id, LongConsumer versionCheck, PinBatchDetails details) {
+        PinBatch batch = getActive(id);
+        versionCheck.accept(batch.version());
+        if (!batch.pulls().isEmpty() && batch.details().thread() != details.thread()) {
+            throw new ProblemException(
+                    ProblemType.CONFLICT, "Pins of this thread were pulled; enter another batch for another thread.");
+        }
+        return store.change(flyer.id(), id, details);
+    }
+
+    /** Adds a break force. Setups that named the batch keep what it was. */
+    public PinBatch pull(UUID id, Force force) {
+        PinBatch batch = getActive(id);
+        if (!SetupBounds.PIN_FORCE.contains(force.newtons())) {
+            throw ProblemException.invalid(
+                    "/force",
+                    force.value() + " " + force.unit(),
+                    "the break force is out of bounds",
+                    SetupBounds.PIN_FORCE.text());
+        }
+        if (batch.pulls().size() >= MOST_PULLS) {
+            throw new ProblemException(ProblemType.CONFLICT, "A batch takes " + MOST_PULLS + " pull tests at most.");
+        }
+        return store.pull(flyer.id(), id, force);
+    }
+
+    /** Puts a batch away. */
+    public void archive(UUID id, LongConsumer versionCheck) {
+        versionCheck.accept(getActive(id).version());
+        store.archive(flyer.id(), id);
+    }
+
+    /** The batch, archived or not. */
+    public PinBatch get(UUID id) {
+        return find(id).orElseThrow(() -> ProblemException.notFound("pin batch", id));
+    }
+
+    /** The batch, archived or not, if there is one. */
+    public Optional<PinBatch> find(UUID id) {
+        return store.find(flyer.id(), id);
+    }
+
+    /** A page of batches in use, newest first, with one to spare. */
+    public List<PinBatch> page(Cursor cursor, int limit) {
+        return store.after(flyer.id(), cursor, limit + 1);
+    }
+
+    private PinBatch getActive(UUID id) {
+        PinBatch batch = get(id);
+        if (batch.archivedAt() != null) {
+            throw new ProblemException(ProblemType.CONFLICT, "The batch is archived; it can no longer be changed.");
+        }
+        return batch;
+    }
+}

@@ -1,0 +1,12 @@
+package org.sunder.stock.persistence;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.data.jpa.repository.JpaRepository;
+
+/** Pull tests by flyer. */
+interface PullTestRows extends JpaRepository<PullTestRow, UUID> {
+
+    List<PullTestRow> findByFlyerIdAndBatchIdInOrderByBatchIdAscSequenceAsc(UUID flyerId, Collection<UUID> batches);
+}

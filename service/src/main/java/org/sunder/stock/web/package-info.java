@@ -1,0 +1,5 @@
+/** HTTP for powders and pin batches. */
+@NullMarked
+package org.sunder.stock.web;
+
+import org.jspecify.annotations.NullMarked;
