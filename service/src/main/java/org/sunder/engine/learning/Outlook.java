@@ -11,7 +11,7 @@ import org.hipparchus.util.FastMath;
  *
  * <p>Made for choosing between charges, so it is fast rather than fine: every second node of c where the posterior is
  * wide enough, nodes of (σ, δ) with less than 1e-4 of the mass left out, and the target log ratio by interpolation
- * between log ratios 0.04 apart. Measured against the full posterior the target log ratio is within 0.005. Answers
+ * between log ratios 0.04 apart. Against the full posterior the target log ratio is within 0.01. Answers
  * that are flown come from {@link LeafPosterior} itself. Not safe for use by several threads at once.
  */
 public final class Outlook {

@@ -67,15 +67,18 @@ public final class Planner {
                 && Safeguards.checkTest(on, top).isEmpty()) {
             return fire(on, top, "It is the largest step towards the charge for the target reliability.", depth);
         }
-        OptionalInt best = best(on, candidates(on, highest, target));
+        OptionalInt best = best(on, candidates(on, top, target));
         return best.isPresent()
                 ? fire(on, best.getAsInt(), why(on), depth)
-                : changeSetup(on, highest, "No charge that the measure can give is both allowed and of use.");
+                : changeSetup(
+                        on,
+                        highest,
+                        "No charge that the measure can give is both allowed and of use; a finer measure may help.");
     }
 
     private static String why(PlanningCase on) {
         if (on.counted().isEmpty()) {
-            return "It is a first test, no higher than the middle of what this joint may need.";
+            return "It is a first test, with at most a 60 % chance of separating.";
         }
         return on.surpriseUnanswered()
                 ? "The last test was a surprise, and this one tells most about what this joint needs."
@@ -129,8 +132,7 @@ public final class Planner {
     }
 
     /** Allowed charges worth comparing: spread evenly in log ratio, and the target charge if it is allowed. */
-    private static List<Integer> candidates(PlanningCase on, int highest, Target target) {
-        int top = Math.min(highest, highestAllowed(on, highest));
+    private static List<Integer> candidates(PlanningCase on, int top, Target target) {
         double low = on.handbookCharge() * FastMath.exp(on.posterior().logRatioFor(LEAST_CHANCE));
         double bottom = Math.max(1, Math.min(top, on.stepsAtLeast(Math.max(low, Safeguards.knownToDoNothing(on)))));
         TreeSet<Integer> steps = new TreeSet<>();
