@@ -20,6 +20,8 @@ class ExamplesTest {
 
     private static final Path FOLDER = Path.of("src", "main", "resources", "openapi");
 
+    private static final String SOME_JOINT = "01980a6e-3c40-7d2b-9c53-5f0f6b1c2d3e"; // as the examples name one
+
     private final JsonMapper json =
             JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
@@ -99,6 +101,27 @@ class ExamplesTest {
         for (String[] each : checks) {
             check(guard, each[0], client.post("/api/checks/" + each[1], request(each[0])), 200);
         }
+    }
+
+    @Test
+    void everyExampleOfTheLoadOutsWorks() throws IOException {
+        SpecGuard guard = new SpecGuard(client.get("/v3/api-docs").raw().body());
+        String path = client.post("/api/airframes", request("createAirframe")).header("Location");
+        String joint = client.post(path + "/joints", boosterJoint()).id().toString();
+        var made = client.post(path + "/load-outs", request("createLoadOut").replace(SOME_JOINT, joint));
+        check(guard, "createLoadOut", made, 201);
+        String at = made.header("Location");
+        check(guard, "listLoadOuts", client.get(path + "/load-outs"), 200);
+        check(guard, "getLoadOut", client.get(at), 200);
+        String other = request("replaceLoadOut").replace(SOME_JOINT, joint);
+        check(guard, "replaceLoadOut", client.put(at, other, "If-Match", "\"v0\""), 200);
+        check(guard, "getFit", client.get(path + "/fit"), 200);
+        assertThat(client.delete(at, "If-Match", "\"v1\"").status()).isEqualTo(204);
+    }
+
+    private static String boosterJoint() throws IOException {
+        Path setup = Path.of("src", "main", "resources", "demo", "bittern-booster.json");
+        return "{\"name\":\"bay to booster\",\"event\":\"drogue\",\"setup\":" + Files.readString(setup) + "}";
     }
 
     private void testUntilDone(String joint) {

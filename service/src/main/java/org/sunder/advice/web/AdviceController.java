@@ -78,14 +78,14 @@ class AdviceController {
             @Parameter(
                             description =
                                     "Elevation of the site above sea level; sea level where only the event is given.",
-                            example = "1200 m")
+                            example = "\"1200 m\"")
                     @RequestParam(required = false)
                     @Nullable String siteElevation,
             @Parameter(
                             description =
                                     "Altitude of the event above sea level, not above the ground; the site's where"
                                             + " only that is given.",
-                            example = "2400 m")
+                            example = "\"2400 m\"")
                     @RequestParam(required = false)
                     @Nullable String eventAltitude,
             @Parameter(description = "Units of the pressures; the airframe's where not given.")

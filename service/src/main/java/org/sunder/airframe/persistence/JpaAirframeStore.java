@@ -133,7 +133,7 @@ class JpaAirframeStore implements AirframeStore {
     }
 
     private Setup setup(SetupRow row) {
-        SetupSheet sheet = documents.read(row.id, row.document);
+        SetupSheet sheet = documents.read(row.id, row.document, SetupSheet.class);
         return new Setup(row.id, row.jointId, row.revision, sheet, row.createdAt);
     }
 

@@ -2,7 +2,6 @@ package org.sunder.airframe.persistence;
 
 import java.util.UUID;
 import org.springframework.stereotype.Component;
-import org.sunder.airframe.SetupSheet;
 import org.sunder.config.StoredJson;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
@@ -13,15 +12,15 @@ class SheetDocuments {
 
     private final JsonMapper json = StoredJson.mapper();
 
-    String write(SetupSheet sheet) {
+    String write(Object sheet) {
         return json.writeValueAsString(sheet);
     }
 
-    SetupSheet read(UUID id, String document) {
+    <T> T read(UUID id, String document, Class<T> type) {
         try {
-            return json.readValue(document, SetupSheet.class);
+            return json.readValue(document, type);
         } catch (JacksonException e) {
-            throw new IllegalStateException("The stored setup " + id + " cannot be read", e);
+            throw new IllegalStateException("The stored document " + id + " cannot be read", e);
         }
     }
 }

@@ -1,0 +1,31 @@
+package org.sunder.airframe;
+
+import java.util.List;
+import java.util.Optional;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.LoadOutFit;
+
+/**
+ * What fits the compartment of one joint.
+ *
+ * @param joint the joint
+ * @param setup the setup in force
+ * @param physics of that setup as it stands
+ * @param loadOuts each load-out that packs this compartment, worst first
+ */
+public record JointFit(Joint joint, Setup setup, JointPhysics physics, List<Packed> loadOuts) {
+
+    /**
+     * One load-out in the compartment.
+     *
+     * @param loadOut the load-out
+     * @param fit what fits
+     * @param physics of the joint with it, or empty where that cannot be
+     */
+    public record Packed(InstalledLoadOut loadOut, LoadOutFit fit, Optional<JointPhysics> physics) {}
+
+    /** Copies the list. */
+    public JointFit {
+        loadOuts = List.copyOf(loadOuts);
+    }
+}
