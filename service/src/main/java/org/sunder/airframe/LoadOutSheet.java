@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.sunder.http.RequestList;
 
 /**
  * What is installed for a flight, as a flyer describes it; read, stored and answered in this form.
@@ -35,7 +36,7 @@ public record LoadOutSheet(
 
     /** Copies the list. */
     public LoadOutSheet {
-        compartments = compartments == null ? List.of() : List.copyOf(compartments);
+        compartments = RequestList.of(compartments);
     }
 
     /**
@@ -55,7 +56,7 @@ public record LoadOutSheet(
 
         /** Copies the list. */
         public CompartmentSheet {
-            items = items == null ? List.of() : List.copyOf(items);
+            items = RequestList.of(items);
         }
     }
 }

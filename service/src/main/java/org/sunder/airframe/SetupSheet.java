@@ -12,6 +12,7 @@ import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.SpecificEnergy;
+import org.sunder.http.RequestList;
 
 /**
  * A setup as a flyer describes it, digits and units as written. The same form is read, stored and answered.
@@ -79,9 +80,9 @@ public record SetupSheet(
         @Size(max = 500, message = "at most 500 characters") @Nullable String note) {
 
     public SetupSheet {
-        cavity = cavity == null ? List.of() : List.copyOf(cavity);
-        contents = contents == null ? List.of() : List.copyOf(contents);
-        pins = pins == null ? List.of() : List.copyOf(pins);
+        cavity = RequestList.of(cavity);
+        contents = RequestList.of(contents);
+        pins = RequestList.of(pins);
     }
 
     /** The same with what the stock says of its powder, or null for the standard one, and of its pins. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.sunder.airframe.PackedItemSheet;
 import org.sunder.engine.physics.LoadOut;
+import org.sunder.http.RequestList;
 
 /** One way to pack a compartment. */
 @Schema(name = "PackedAlternative", description = "One way to pack a compartment.")
@@ -20,7 +21,7 @@ record Alternative(
         @Size(max = 50, message = "at most 50 items") List<@NotNull @Valid PackedItemSheet> items) {
 
     Alternative {
-        items = items == null ? List.of() : List.copyOf(items);
+        items = RequestList.of(items);
     }
 
     /** For the engine, each known by its position: names need not differ. */

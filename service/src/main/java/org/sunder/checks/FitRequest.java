@@ -9,6 +9,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.CavitySheet;
 import org.sunder.engine.quantity.Length;
+import org.sunder.http.RequestList;
 
 /** A compartment and alternatives of what is packed in it. */
 @Schema(name = "FitQuestion", description = "A compartment and alternatives of what is packed in it.")
@@ -21,7 +22,7 @@ record FitRequest(
         @NotEmpty(message = "at least one load-out is needed") @Size(max = 20, message = "1 to 20 load-outs") List<@NotNull @Valid Alternative> loadOuts) {
 
     FitRequest {
-        cavity = cavity == null ? List.of() : List.copyOf(cavity);
-        loadOuts = loadOuts == null ? List.of() : List.copyOf(loadOuts);
+        cavity = RequestList.of(cavity);
+        loadOuts = RequestList.of(loadOuts);
     }
 }

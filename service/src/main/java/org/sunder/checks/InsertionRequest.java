@@ -11,6 +11,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.engine.quantity.Length;
+import org.sunder.http.RequestList;
 
 /** A bay pushed in more or less. */
 @Schema(name = "InsertionQuestion", description = "A setup whose bay is pushed in more or less.")
@@ -48,7 +49,7 @@ record InsertionRequest(
             @NotEmpty(message = "at least one load-out is needed") @Size(max = 20, message = "1 to 20 load-outs") List<@NotNull @Valid Alternative> loadOuts) {
 
         OtherSide {
-            loadOuts = loadOuts == null ? List.of() : List.copyOf(loadOuts);
+            loadOuts = RequestList.of(loadOuts);
         }
     }
 }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.PinSheet;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.Length;
+import org.sunder.http.RequestList;
 
 /** What holds a joint closed. */
 @Schema(name = "RetentionQuestion", description = "What holds a joint closed.")
@@ -25,6 +26,6 @@ record RetentionRequest(
         @Schema(description = "Length of the shoulder in the joint; with the diameter it is judged.") @Nullable Length shoulder) {
 
     RetentionRequest {
-        pins = pins == null ? List.of() : List.copyOf(pins);
+        pins = RequestList.of(pins);
     }
 }

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.sunder.airframe.CavitySheet;
 import org.sunder.airframe.ContentSheet;
+import org.sunder.http.RequestList;
 
 /** A compartment and what is in it. */
 @Schema(name = "VolumeQuestion", description = "A compartment and what is in it.")
@@ -18,7 +19,7 @@ record VolumeRequest(
         @Schema(description = "What is in the compartment.") @Size(max = 50, message = "at most 50 items") List<@NotNull @Valid ContentSheet> contents) {
 
     VolumeRequest {
-        cavity = cavity == null ? List.of() : List.copyOf(cavity);
-        contents = contents == null ? List.of() : List.copyOf(contents);
+        cavity = RequestList.of(cavity);
+        contents = RequestList.of(contents);
     }
 }

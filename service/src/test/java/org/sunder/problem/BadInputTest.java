@@ -79,6 +79,8 @@ class BadInputTest {
                         "/setup/contents/1",
                         ""),
                 Arguments.of("\"thread\":\"M2.5\"", "\"thread\":\"M99\"", 422, "/setup/pins/0/thread", "#2-56"),
+                Arguments.of(
+                        "\"pins\":[{\"thread\":\"M2.5\",\"count\":3}]", "\"pins\":[null]", 400, "/setup/pins/0", ""),
                 Arguments.of("\"count\":3", "\"count\":0", 400, "/setup/pins/0/count", "1 to 48"),
                 Arguments.of("\"count\":3", "\"count\":2.5", 400, "/setup/pins/0/count", "whole number"),
                 Arguments.of("\"count\":3", "\"count\":\"three\"", 400, "/setup/pins/0/count", "whole number"),
