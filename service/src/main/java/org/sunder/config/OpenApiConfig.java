@@ -33,7 +33,7 @@ class OpenApiConfig {
                                         + " what they teach, what to fire next and what to fly. Someone can get hurt by a powder"
                                         + " charge: the cautions in every answer are part of it, and the range safety officer,"
                                         + " local law and the powder maker decide.")
-                        .contact(new Contact().name("The Sunder developers").url("https://sunder.invalid/"))
+                        .contact(new Contact().name("The Sunder developers"))
                         .license(new License().name("Apache-2.0").url("https://www.apache.org/licenses/LICENSE-2.0")))
                 .servers(List.of(new Server().url("/").description("This service")))
                 .components(new Components())
