@@ -94,4 +94,27 @@ class AirframeApiTest {
         assertThat(setups.get(1).path("setup").path("pins").get(0).path("count").asInt())
                 .isEqualTo(3);
     }
+
+    @Test
+    void ofManyEditsOfOneVersionExactlyOneWins() {
+        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        var joint = client.post(airframe + "/joints", Samples.JOINT);
+        String setup = joint.header("Location") + "/setup";
+        assertThat(statuses(() -> client.put(airframe, "{\"name\":\"edited\"}", "If-Match", "\"v0\"")))
+                .containsOnlyOnce(200)
+                .allMatch(status -> status == 200 || status == 412);
+        assertThat(statuses(() -> client.put(setup, Samples.SETUP, "If-Match", joint.header("ETag"))))
+                .containsOnlyOnce(200)
+                .allMatch(status -> status == 200 || status == 412);
+        assertThat(client.get(joint.header("Location") + "/setups").body().path("items"))
+                .hasSize(2);
+    }
+
+    private static java.util.List<Integer> statuses(java.util.function.Supplier<Client.Answer> edit) {
+        var edits = java.util.stream.Stream.generate(() -> java.util.concurrent.CompletableFuture.supplyAsync(
+                        edit, command -> new Thread(command).start()))
+                .limit(50)
+                .toList();
+        return edits.stream().map(done -> done.join().status()).toList();
+    }
 }
