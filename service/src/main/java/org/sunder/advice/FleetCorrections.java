@@ -2,10 +2,14 @@ package org.sunder.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.sunder.access.CurrentFlyer;
+import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
@@ -72,12 +76,13 @@ public class FleetCorrections {
     }
 
     private List<JointCorrection> joints(FleetPicture picture, FleetModel model) {
+        Map<UUID, String> names = airframes.all().stream().collect(Collectors.toMap(Airframe::id, Airframe::name));
         List<JointCorrection> joints = new ArrayList<>();
         for (Joint joint : airframes.allJoints()) {
-            Setup setup = airframes.currentSetup(joint);
+            Setup setup = picture.setup(joint);
             joints.add(new JointCorrection(
                     joint.airframeId(),
-                    airframes.get(joint.airframeId()).name(),
+                    Objects.requireNonNull(names.get(joint.airframeId())),
                     joint.id(),
                     joint.name(),
                     model.leaf(picture.leaf(setup)).correctionFactor(),

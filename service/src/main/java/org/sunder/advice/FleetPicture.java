@@ -2,7 +2,9 @@ package org.sunder.advice;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.FleetLog;
 import org.sunder.engine.learning.Leaf;
@@ -29,6 +31,11 @@ record FleetPicture(
             throw new IllegalStateException("joint " + setup.jointId() + " is not in the log");
         }
         return new Leaf.Logged(place.airframe(), place.joint(), setup.revision() - 1);
+    }
+
+    /** The setup in force at a joint. */
+    Setup setup(Joint joint) {
+        return Objects.requireNonNull(setups.get(joint.id())).get(joint.currentRevision() - 1);
     }
 
     /** Tests of a joint in the order they were fired. */

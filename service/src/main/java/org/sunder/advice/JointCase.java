@@ -24,11 +24,6 @@ record JointCase(
         FleetPicture picture,
         LeafPosterior posterior) {
 
-    /** Log charge ratio of a charge in kilograms. */
-    double logRatio(double chargeKg) {
-        return StrictMath.log(chargeKg / physics.handbookCharge());
-    }
-
     /** Charge in kilograms at a log ratio. */
     double charge(double logRatio) {
         return physics.handbookCharge() * StrictMath.exp(logRatio);

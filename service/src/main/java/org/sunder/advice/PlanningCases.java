@@ -11,6 +11,7 @@ import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.Surprise;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.planning.Firing;
 import org.sunder.engine.planning.Goal;
@@ -24,9 +25,6 @@ class PlanningCases {
 
     /** Setups whose handbook charge and threshold pressure agree this closely are the same for a test. */
     private static final double EQUIVALENT = 0.02;
-
-    /** What the model gave an outcome that is called a surprise is less than this. */
-    static final double SURPRISE = 0.02;
 
     private final SetupPhysics physics;
 
@@ -59,7 +57,7 @@ class PlanningCases {
 
     /** Whether the model gave this outcome less than 2 % before it was seen. */
     static boolean surprising(GroundTest test) {
-        return test.forecast().of(test.report().outcome()) < SURPRISE;
+        return new Surprise(test.forecast().of(test.report().outcome())).surprising();
     }
 
     private List<Firing> firings(JointCase joint, List<GroundTest> tests) {

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
-import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
 import org.sunder.airframe.Measure;
 import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.learning.OutcomeProbabilities;
+import org.sunder.engine.learning.Trial;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Speed;
 import org.sunder.groundtest.GroundTest;
@@ -32,12 +32,10 @@ public class TestLogging {
     private static final double FASTEST = 300; // m/s
 
     private final JointCases cases;
-    private final Airframes airframes;
     private final GroundTests tests;
 
-    TestLogging(JointCases cases, Airframes airframes, GroundTests tests) {
+    TestLogging(JointCases cases, GroundTests tests) {
         this.cases = cases;
-        this.airframes = airframes;
         this.tests = tests;
     }
 
@@ -55,9 +53,9 @@ public class TestLogging {
         tests.refuseFuture(report.firedAt());
         refuseImpossible(report.charge(), joint);
         refuseOddSpeed(report);
-        double x = joint.logRatio(report.charge().kilograms());
-        OutcomeProbabilities forecast = joint.posterior().outcomes(x);
-        LeafPosterior after = joint.posterior().after(Trials.of(report, joint.physics()));
+        Trial trial = Trials.of(report, joint.physics());
+        OutcomeProbabilities forecast = joint.posterior().outcomes(trial.logRatio());
+        LeafPosterior after = joint.posterior().after(trial);
         return tests.add(new NewTest(
                 occasion,
                 jointId,
@@ -70,7 +68,6 @@ public class TestLogging {
 
     /** Takes a test out of the fit, or back into it, inside the caller's transaction. */
     public GroundTest mark(UUID testId, boolean voided, String reason) {
-        airframes.getJoint(tests.get(testId).jointId());
         return tests.mark(testId, voided, reason);
     }
 
