@@ -1,5 +1,6 @@
 package org.sunder.engine.learning;
 
+import java.util.stream.IntStream;
 import org.hipparchus.util.FastMath;
 
 /**
@@ -23,7 +24,6 @@ final class Descent {
     private final Place place;
     private final double[] peaks;
     private final double best;
-    private int used;
 
     Descent(Levels levels, MeanEvidence evidence, Place place) {
         this.levels = levels;
@@ -40,20 +40,23 @@ final class Descent {
 
     LeafPosterior posterior() {
         double[][] mass = new double[levels.rows().size()][];
-        for (int r = 0; r < mass.length; r++) {
-            mass[r] = counts(r) ? row(r) : new double[levels.nodes()];
-        }
+        IntStream.range(0, mass.length)
+                .parallel()
+                .forEach(r -> mass[r] = counted(r) > 0 ? row(r) : new double[levels.nodes()]);
+        int used = IntStream.range(0, mass.length).map(this::counted).sum();
         return LeafPosterior.of(levels, mass, best, used);
     }
 
-    private boolean counts(int r) {
+    /** How many combinations with this row count. */
+    private int counted(int r) {
         int spreads = design.spreads();
-        for (int cell = r * spreads; cell < (r + 1) * spreads; cell++) {
-            if (peaks[cell] - best > NEGLIGIBLE) {
-                return true;
-            }
-        }
-        return false;
+        return (int) IntStream.range(r * spreads, (r + 1) * spreads)
+                .filter(this::counts)
+                .count();
+    }
+
+    private boolean counts(int cell) {
+        return peaks[cell] - best > NEGLIGIBLE;
     }
 
     private double[] row(int r) {
@@ -84,16 +87,16 @@ final class Descent {
         }
         double[] sum = new double[levels.nodes()];
         long[] own = new long[design.knots()];
+        Pyramid pyramid = new Pyramid(all.values());
         for (int a = 0; a < design.airframe().size(); a++) {
             int cell = levels.cell(r, s, j, a);
-            if (peaks[cell] - best > NEGLIGIBLE) {
+            if (counts(cell)) {
                 if (!all.isFlat()) {
-                    MeanEvidence.atKnots(own, 0, all, levels.airframe(a), design);
+                    MeanEvidence.atKnots(own, 0, pyramid, all.exponent(), levels.airframe(a), design);
                 }
                 MeanPosterior mean = new MeanPosterior(levels, evidence.without(own, cell * design.knots()));
                 double scale = FastMath.exp(mean.peak() + levels.logWeight(cell) + exponent * LN_2 - best);
                 add(sum, mean.airframe(levels.airframe(a), levels.airframeSd(a)), scale);
-                used++;
             }
         }
         multiply(sum, others);

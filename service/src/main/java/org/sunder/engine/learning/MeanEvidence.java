@@ -37,6 +37,7 @@ final class MeanEvidence {
         MeanEvidence result = none(levels);
         if (log.hasTrials()) {
             IntStream.range(0, levels.rows().size())
+                    .parallel()
                     .forEach(r -> fill(
                             result.sums, r, new Branch(levels, levels.rows().get(r), log), levels));
         }
@@ -48,8 +49,10 @@ final class MeanEvidence {
         for (int s = 0; s < design.setup().size(); s++) {
             for (int j = 0; j < design.joint().size(); j++) {
                 Message message = branch.airframe(s, j, -1);
+                Pyramid pyramid = new Pyramid(message.values());
                 for (int a = 0; a < design.airframe().size(); a++) {
-                    atKnots(sums, levels.cell(r, s, j, a) * design.knots(), message, levels.airframe(a), design);
+                    int start = levels.cell(r, s, j, a) * design.knots();
+                    atKnots(sums, start, pyramid, message.exponent(), levels.airframe(a), design);
                 }
             }
         }
@@ -59,16 +62,16 @@ final class MeanEvidence {
      * Writes one airframe's log likelihood at the knots of μ, in units. Where the smoothing gives fewer values than
      * there are knots, the log is interpolated by cubics: it is nearly quadratic.
      */
-    static void atKnots(long[] target, int start, Message message, Smoothing smoothing, Design design) {
-        double[] smooth = smoothing.coarseLikelihood(message.values());
+    static void atKnots(
+            long[] target, int start, Pyramid likelihood, int exponent, Smoothing smoothing, Design design) {
         int stride = smoothing.stride();
         int skip = Math.max(1, design.knotStride() / stride);
         int first = Math.max(0, design.firstKnot() / stride - 2);
-        int last = Math.min(smooth.length - 1, (design.lastKnot() + stride - 1) / stride + 2);
-        double[] logs = new double[(last - first) / skip + 1];
+        int nodes = (design.corrections().size() - 1) / stride + 1;
+        int last = Math.min(nodes - 1, (design.lastKnot() + stride - 1) / stride + 2);
+        double[] logs = smoothing.sampled(likelihood, first, skip, (last - first) / skip + 1);
         for (int i = 0; i < logs.length; i++) {
-            double log = FastMath.log(smooth[first + i * skip]) + message.exponent() * LN_2;
-            logs[i] = Math.max(log, FLOOR);
+            logs[i] = Math.max(FastMath.log(logs[i]) + exponent * LN_2, FLOOR);
         }
         int spacing = stride * skip;
         while (spacing > design.knotStride()) {
@@ -120,9 +123,10 @@ final class MeanEvidence {
         int knots = levels.design().knots();
         double[] result = new double[sums.length / knots];
         long[] nothing = new long[knots];
-        for (int cell = 0; cell < result.length; cell++) {
-            result[cell] = new MeanPosterior(levels, without(nothing, cell * knots)).peak() + levels.logWeight(cell);
-        }
+        IntStream.range(0, result.length)
+                .parallel()
+                .forEach(cell -> result[cell] =
+                        new MeanPosterior(levels, without(nothing, cell * knots)).peak() + levels.logWeight(cell));
         return result;
     }
 

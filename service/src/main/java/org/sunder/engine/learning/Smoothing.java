@@ -63,7 +63,7 @@ final class Smoothing {
         return taps.length == 1;
     }
 
-    /** Distance, in nodes, of the values that {@link #coarseLikelihood} gives. */
+    /** Distance, in nodes, of the coarse nodes of {@link #sampled}. */
     int stride() {
         return stride;
     }
@@ -73,9 +73,35 @@ final class Smoothing {
         return isIdentity() ? values : refined(coarse(values, true), true);
     }
 
-    /** The smoothed likelihood on every {@link #stride()}-th node. */
-    double[] coarseLikelihood(double[] values) {
-        return isIdentity() ? values : coarse(values, true);
+    /**
+     * The smoothed likelihood on every {@code skip}-th of its coarse nodes, which lie {@link #stride()} nodes apart.
+     *
+     * @param first first coarse node
+     * @param count how many values
+     */
+    double[] sampled(Pyramid likelihood, int first, int skip, int count) {
+        int half = taps.length - 1;
+        double[][] phases = phases(likelihood.level(stride), first - half, skip, (count - 1) * skip + 2 * half + 1);
+        double[] result = new double[count];
+        double[] centre = phases[half % skip];
+        for (int i = 0; i < count; i++) {
+            result[i] = taps[0] * centre[half / skip + i];
+        }
+        for (int k = 1; k <= half; k++) {
+            int below = half - k;
+            int above = half + k;
+            addShifted(result, phases[below % skip], below / skip, phases[above % skip], above / skip, taps[k]);
+        }
+        return result;
+    }
+
+    /** The values from {@code from} on, edge values going on beyond the array, dealt out to {@code skip} arrays. */
+    private static double[][] phases(double[] values, int from, int skip, int length) {
+        double[][] result = new double[skip][(length + skip - 1) / skip];
+        for (int i = 0; i < length; i++) {
+            result[i % skip][i / skip] = values[Math.min(Math.max(from + i, 0), values.length - 1)];
+        }
+        return result;
     }
 
     /** Smooths a density, which is 0 beyond the grid. */
@@ -91,7 +117,7 @@ final class Smoothing {
         return smooth(halved, extend);
     }
 
-    private static double[] halve(double[] values, boolean extend) {
+    static double[] halve(double[] values, boolean extend) {
         double[] result = new double[(values.length + 1) / 2];
         int last = result.length - 1;
         for (int k = 1; k < last; k++) {
@@ -120,14 +146,14 @@ final class Smoothing {
             result[i] = taps[0] * values[i];
         }
         for (int k = 1; k <= half; k++) {
-            addShifted(result, padded, taps[k], half - k, half + k);
+            addShifted(result, padded, half - k, padded, half + k, taps[k]);
         }
         return result;
     }
 
-    private static void addShifted(double[] result, double[] padded, double tap, int below, int above) {
+    private static void addShifted(double[] result, double[] left, int below, double[] right, int above, double tap) {
         for (int i = 0; i < result.length; i++) {
-            result[i] += tap * (padded[i + below] + padded[i + above]);
+            result[i] += tap * (left[i + below] + right[i + above]);
         }
     }
 

@@ -1,0 +1,26 @@
+package org.sunder.engine.learning;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A likelihood on the grid of c and, made when first asked for, on every second, fourth, ... node, so that many
+ * smoothings of it halve it once. Not safe for use by several threads at once.
+ */
+final class Pyramid {
+
+    private final List<double[]> levels = new ArrayList<>();
+
+    Pyramid(double[] values) {
+        levels.add(values);
+    }
+
+    /** The likelihood on every {@code stride}-th node, averaged by the weights ¼, ½, ¼ at each halving. */
+    double[] level(int stride) {
+        int depth = Integer.numberOfTrailingZeros(stride);
+        while (levels.size() <= depth) {
+            levels.add(Smoothing.halve(levels.get(levels.size() - 1), true));
+        }
+        return levels.get(depth);
+    }
+}
