@@ -1,7 +1,6 @@
 package org.sunder.engine.learning;
 
 import java.util.stream.IntStream;
-import org.hipparchus.util.FastMath;
 
 /**
  * What airframes say about the fleet's mean μ: the log likelihood at the knots of μ for every combination of (σ, δ,
@@ -71,7 +70,7 @@ final class MeanEvidence {
         int last = Math.min(nodes - 1, (design.lastKnot() + stride - 1) / stride + 2);
         double[] logs = smoothing.sampled(likelihood, first, skip, (last - first) / skip + 1);
         for (int i = 0; i < logs.length; i++) {
-            logs[i] = Math.max(FastMath.log(logs[i]) + exponent * LN_2, FLOOR);
+            logs[i] = logs[i] < Double.MIN_NORMAL ? FLOOR : Math.max(LogTable.log(logs[i]) + exponent * LN_2, FLOOR);
         }
         int spacing = stride * skip;
         while (spacing > design.knotStride()) {

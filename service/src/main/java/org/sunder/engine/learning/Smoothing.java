@@ -98,8 +98,13 @@ final class Smoothing {
     /** The values from {@code from} on, edge values going on beyond the array, dealt out to {@code skip} arrays. */
     private static double[][] phases(double[] values, int from, int skip, int length) {
         double[][] result = new double[skip][(length + skip - 1) / skip];
-        for (int i = 0; i < length; i++) {
-            result[i % skip][i / skip] = values[Math.min(Math.max(from + i, 0), values.length - 1)];
+        int last = values.length - 1;
+        for (int phase = 0; phase < skip; phase++) {
+            double[] dealt = result[phase];
+            int at = from + phase;
+            for (int i = 0; i < dealt.length; i++, at += skip) {
+                dealt[i] = values[at < 0 ? 0 : Math.min(at, last)];
+            }
         }
         return result;
     }
