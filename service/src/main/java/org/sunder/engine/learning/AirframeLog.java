@@ -30,6 +30,16 @@ public record AirframeLog(List<JointLog> joints) {
         return trials().anyMatch(trial -> trial.speed() != null);
     }
 
+    /** Whether two of its joints have trials, so that they tell how far joints of an airframe differ. */
+    boolean comparesJoints() {
+        return joints.stream().filter(joint -> joint.testedSetups() > 0).count() > 1;
+    }
+
+    /** Whether two setups of one joint have trials, so that they tell how far setups of a joint differ. */
+    boolean comparesSetups() {
+        return joints.stream().anyMatch(joint -> joint.testedSetups() > 1);
+    }
+
     private Stream<Trial> trials() {
         return joints.stream().flatMap(joint -> joint.setups().stream()).flatMap(setup -> setup.trials().stream());
     }

@@ -33,7 +33,7 @@ public final class FleetModel {
 
     /** The posterior of a log under given priors, on the standard design. */
     public static FleetModel of(FleetLog log, Priors priors) {
-        return of(log, priors, Design.standard(priors));
+        return of(log, priors, Design.standard(priors, log));
     }
 
     static FleetModel of(FleetLog log, Priors priors, Design design) {
@@ -51,17 +51,28 @@ public final class FleetModel {
         return log;
     }
 
-    /** This fleet with one airframe's log replaced; the same to the last bit as a model made anew from that log. */
+    /**
+     * This fleet, on the standard design, with one airframe's log replaced; the same to the last bit as a model made anew
+     * from that log.
+     */
     public FleetModel with(int airframe, AirframeLog changed) {
         FleetLog next = log.with(airframe, changed);
-        if (speedsChange(next, airframe)) {
-            return of(next, levels.priors(), levels.design());
+        if (designChanges(next, airframe) || speedsChange(next, airframe)) {
+            return of(next, levels.priors());
         }
         MeanEvidence before = airframe == recent
                 ? recentEvidence
                 : MeanEvidence.of(log.airframes().get(airframe), levels);
         MeanEvidence after = MeanEvidence.of(changed, levels);
         return new FleetModel(levels, next, evidence.changed(before, after), airframe, after);
+    }
+
+    /** Whether the fleet gets its first, or loses its last, pair of joints or setups to compare. */
+    private boolean designChanges(FleetLog next, int airframe) {
+        AirframeLog had = log.airframes().get(airframe);
+        AirframeLog has = next.airframes().get(airframe);
+        boolean same = had.comparesJoints() == has.comparesJoints() && had.comparesSetups() == has.comparesSetups();
+        return !same && !Design.standard(levels.priors(), next).equals(Design.standard(levels.priors(), log));
     }
 
     /** Whether the fleet gets its first measured speed, or loses its last. */
@@ -74,6 +85,11 @@ public final class FleetModel {
     /** The posterior of one setup's correction, scatter and band. */
     public LeafPosterior leaf(Leaf leaf) {
         return new Descent(levels, evidence, place(leaf)).posterior();
+    }
+
+    /** The posterior of what all joints of the fleet share. */
+    public Hyperparameters hyperparameters() {
+        return new Hyperparameters(levels, evidence);
     }
 
     private Place place(Leaf leaf) {

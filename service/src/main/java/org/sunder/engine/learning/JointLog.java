@@ -20,4 +20,9 @@ public record JointLog(List<SetupLog> setups) {
         changed.set(index, setup);
         return new JointLog(changed);
     }
+
+    /** How many of its setups have trials. */
+    long testedSetups() {
+        return setups.stream().filter(setup -> !setup.trials().isEmpty()).count();
+    }
 }

@@ -10,14 +10,14 @@ import org.hipparchus.util.FastMath;
  * Looks one firing ahead, for many charges: what each outcome would leave of the target charge.
  *
  * <p>Made for choosing between charges, so it is fast rather than fine: every second node of c where the posterior is
- * wide enough, nodes of (σ, δ) with less than 1e-5 of the mass left out, and the target log ratio by interpolation
- * between log ratios 0.04 apart. Against the full posterior the target log ratio is within 0.01. Answers
+ * wide enough, nodes of (σ, δ) with less than 3e-6 of the mass left out, and the target log ratio by interpolation
+ * between log ratios 0.04 apart. Against the full posterior the target log ratio is within 0.015. Answers
  * that are flown come from {@link LeafPosterior} itself. Not safe for use by several threads at once.
  */
 public final class Outlook {
 
     /** Rows with less of the mass are left out. */
-    private static final double NEGLIGIBLE = 1e-5;
+    private static final double NEGLIGIBLE = 3e-6;
     /** A posterior of c wider than this many steps of the grid is still carried by every second node. */
     private static final double WIDE = 2.4;
     /** Distance of the log ratios at which chances are tabulated. */

@@ -69,6 +69,15 @@ final class Rules {
                 new Node(2.545268446436966, 0.04934276620564661));
     }
 
+    /** Gauss rule of 4 nodes for a standard half-normal variable, as {@link #halfNormalGauss2()}. */
+    static List<Node> halfNormalGauss4() {
+        return List.of(
+                new Node(0.18918846566792433, 0.36706512791938406),
+                new Node(0.8829284441871048, 0.4751684808458351),
+                new Node(1.8986352010260337, 0.1505737374085605),
+                new Node(3.19989079048788, 0.007192653826220349));
+    }
+
     private static List<Node> normalised(List<Node> nodes) {
         double sum = nodes.stream().mapToDouble(Node::weight).sum();
         List<Node> result = new ArrayList<>();

@@ -30,12 +30,65 @@ public final class CalibrationReport {
             single.add(single(untested, new Random(seeds.nextLong())));
         }
         System.out.println(row("joint of a first airframe, 1 to 6 tests", single));
+        Bins bins = new Bins();
+        for (int i = 0; i < joints; i++) {
+            predict(untested, new Random(seeds.nextLong()), bins);
+        }
         List<double[]> fleet = new ArrayList<>();
         for (int i = 0; i < fleets; i++) {
             fleet.addAll(fleet(new Random(seeds.nextLong())));
         }
         System.out.println(row("joint of a fleet of 6 airframes, 1 to 6 tests each", fleet.subList(0, fleets)));
         System.out.println(row("new airframe of that fleet, no test", fleet.subList(fleets, 2 * fleets)));
+        bins.print();
+    }
+
+    /** One more firing of a joint of a first airframe after 0 to 6 tests: its chance of separating, and whether it did. */
+    private static void predict(LeafPosterior untested, Random random, Bins bins) {
+        Truth truth = new Truth(random);
+        double c = truth.correction();
+        List<Trial> trials = truth.trials(c);
+        LeafPosterior posterior = untested;
+        for (Trial trial : trials.subList(0, random.nextInt(trials.size() + 1))) {
+            posterior = posterior.after(trial);
+        }
+        double x = 0.15 + 0.4 * random.nextGaussian();
+        bins.add(posterior.pSeparated(x), truth.separates(x, c));
+    }
+
+    /** Predicted chances in ten bins against what happened. */
+    private static final class Bins {
+
+        private final double[] predicted = new double[10];
+        private final int[] happened = new int[10];
+        private final int[] count = new int[10];
+
+        void add(double chance, boolean separated) {
+            int bin = Math.min(9, (int) (10 * chance));
+            predicted[bin] += chance;
+            happened[bin] += separated ? 1 : 0;
+            count[bin]++;
+        }
+
+        void print() {
+            System.out.println(
+                    "\n| predicted chance of separating | firings | mean predicted | separated | in standard errors |");
+            System.out.println("|---|---|---|---|---|");
+            for (int bin = 0; bin < 10; bin++) {
+                double mean = predicted[bin] / count[bin];
+                double share = (double) happened[bin] / count[bin];
+                double error = StrictMath.sqrt(mean * (1 - mean) / count[bin]);
+                System.out.printf(
+                        Locale.ROOT,
+                        "| %d to %d %% | %d | %.1f %% | %.1f %% | %+.1f |%n",
+                        10 * bin,
+                        10 * bin + 10,
+                        count[bin],
+                        100 * mean,
+                        100 * share,
+                        (share - mean) / error);
+            }
+        }
     }
 
     /** Place of the true correction in its posterior, and the true chance of failing at the predictive 99 % charge. */
@@ -112,6 +165,10 @@ public final class CalibrationReport {
                 trials.add(new Trial(x, lapsed ? outcomes.get(random.nextInt(3)) : outcome));
             }
             return trials;
+        }
+
+        boolean separates(double x, double c) {
+            return x - c + row.sigma() * random.nextGaussian() >= row.delta();
         }
 
         double[] judge(LeafPosterior posterior, double c) {

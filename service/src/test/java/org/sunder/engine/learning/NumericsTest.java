@@ -58,7 +58,7 @@ class NumericsTest {
     /** A half-normal variable has mean √(2/π), mean square 1. */
     @Test
     void rulesOfTheHalfNormalHaveItsMoments() {
-        for (var rule : List.of(Rules.halfNormalGauss2(), Rules.halfNormalGauss3())) {
+        for (var rule : List.of(Rules.halfNormalGauss2(), Rules.halfNormalGauss3(), Rules.halfNormalGauss4())) {
             assertThat(rule.stream().mapToDouble(n -> n.weight() * n.value()).sum())
                     .isCloseTo(StrictMath.sqrt(2 / Math.PI), within(1e-12));
             assertThat(rule.stream()

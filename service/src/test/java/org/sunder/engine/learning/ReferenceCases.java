@@ -55,7 +55,12 @@ final class ReferenceCases {
 
     /** Rows of a file without its header. */
     static List<String[]> rows(String file) {
-        try (InputStream in = ReferenceCases.class.getResourceAsStream("/reference/posterior/" + file)) {
+        return table("posterior/" + file);
+    }
+
+    /** Rows, without the header, of a file of comma-separated values under resources/reference. */
+    static List<String[]> table(String path) {
+        try (InputStream in = ReferenceCases.class.getResourceAsStream("/reference/" + path)) {
             return Arrays.stream(new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\\R"))
                     .skip(1)
                     .map(line -> line.split(","))

@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The tree's posterior against the nested quadrature of the same model in another language. */
 class ReferencePosteriorTest {
@@ -30,7 +33,37 @@ class ReferencePosteriorTest {
         "B, 0.002, 0.0035, 0.001, 0.002", "C, 0.002, 0.0035, 0.001, 0.002"
     })
     void standardDesignStaysNearTheReference(String name, double inner, double outer, double means, double chances) {
-        compare(name, Design.standard(ReferenceCases.PRIORS), inner, outer, means, chances);
+        compare(name, Design.standard(ReferenceCases.PRIORS, ReferenceCases.log(name)), inner, outer, means, chances);
+    }
+
+    /** Quantiles of what the groups share: tolerance 0.001 for σ and δ, 0.002 for τ, 0.003 for μ (0.006 at the ends). */
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "A", "B", "C"})
+    void whatTheGroupsShareHasTheReferencesQuantiles(String name) {
+        Design fine = ReferenceCases.fine(ReferenceCases.PRIORS, 0.0125);
+        shared(name, fine, 0.001, 0.002, 0.003);
+        shared(name, Design.standard(ReferenceCases.PRIORS, ReferenceCases.log(name)), 0.002, 0.004, 0.004);
+    }
+
+    private static void shared(String name, Design design, double strength, double spread, double mean) {
+        Hyperparameters shared = FleetModel.of(ReferenceCases.log(name), ReferenceCases.PRIORS, design)
+                .hyperparameters();
+        Map<String, DoubleUnaryOperator> quantiles = Map.of(
+                "sigma", shared::scatter, "delta", shared::band, "tau", shared::airframeSpread, "mu", shared::mean);
+        Map<String, Double> tolerances = Map.of("sigma", strength, "delta", strength, "tau", spread, "mu", mean);
+        List<String> misses = new ArrayList<>();
+        int compared = 0;
+        for (String[] cells : ReferenceCases.rows("quadrature-posterior.csv")) {
+            if (cells[0].equals(name) && quantiles.containsKey(cells[1])) {
+                for (int i = 0; i < CHANCES.length; i++, compared++) {
+                    double value = quantiles.get(cells[1]).applyAsDouble(CHANCES[i]);
+                    double tolerance = tolerances.get(cells[1]) * (i == 0 || i == 8 ? 2 : 1);
+                    note(misses, cells[1] + " " + CHANCES[i], value, cells[3 + i], tolerance);
+                }
+            }
+        }
+        assertThat(misses).isEmpty();
+        assertThat(compared).isEqualTo(4 * CHANCES.length);
     }
 
     /** Log probability of the outcomes in the order listed, from the same quadrature. */

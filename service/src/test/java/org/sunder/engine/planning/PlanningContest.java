@@ -4,99 +4,185 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.sunder.engine.learning.AirframeLog;
 import org.sunder.engine.learning.FleetLog;
 import org.sunder.engine.learning.FleetModel;
+import org.sunder.engine.learning.JointLog;
 import org.sunder.engine.learning.Leaf;
 import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.learning.Priors;
+import org.sunder.engine.learning.SetupLog;
+import org.sunder.engine.learning.Trial;
 
-/** The planner against fixed ladders and up-and-down on simulated joints. Arguments: joints (10000) and seed (1). */
+/** The planner against habits on simulated joints. Arguments: joints (5000), joints of later airframes (300), seed (1). */
 public final class PlanningContest {
 
-    private PlanningContest() {}
+    private static final Priors PRIORS = Priors.standard();
+    /** The goal that the habits are tuned to, with knowledge of the truth. */
+    private static final double RISK = 0.005;
+
+    private static final LeafPosterior UNTESTED =
+            FleetModel.of(FleetLog.empty(), PRIORS).leaf(new Leaf.NewAirframe(TrueFleet.INPUT_SD));
+
+    private final int joints;
+    private final long seed;
+
+    private PlanningContest(int joints, long seed) {
+        this.joints = joints;
+        this.seed = seed;
+    }
 
     /** Prints the tables of service/docs/planning-contest.md. */
     public static void main(String[] args) {
-        int joints = args.length > 0 ? Integer.parseInt(args[0]) : 10_000;
-        long seed = args.length > 1 ? Long.parseLong(args[1]) : 1;
-        List<Strategy> strategies = new ArrayList<>();
-        for (double limit : new double[] {1.20, 1.25, 1.35}) {
-            Goal goal = new Goal(0.99, Goal.standard().pricePerTest(), StrictMath.log(limit));
-            strategies.add(new PlannerStrategy("planner, excess ×%.2f".formatted(limit), goal));
+        int joints = args.length > 0 ? Integer.parseInt(args[0]) : 5000;
+        int later = args.length > 1 ? Integer.parseInt(args[1]) : 300;
+        long seed = args.length > 2 ? Long.parseLong(args[2]) : 1;
+        PlanningContest contest = new PlanningContest(joints, seed);
+        List<PlanTree> standard = contest.trees(UNTESTED, goal(0.99, 1.20), 0.00005);
+        for (TrueJoint.Truth truth : TrueJoint.Truth.values()) {
+            title("First airframe of a flyer, %s, %d joints".formatted(truth.words, joints));
+            contest.planner("planner", standard, truth);
+            contest.habits(truth);
         }
-        for (int inARow = 1; inARow <= 2; inARow++) {
-            for (double share : new double[] {0.10, 0.20, 0.25}) {
-                strategies.add(new FixedLadder(share, inARow));
+        title("Frontier of the planner, first airframe, %d joints".formatted(joints));
+        for (double reliability : new double[] {0.99, 0.995}) {
+            for (double limit : new double[] {1.20, 1.25, 1.35}) {
+                String name = String.format(Locale.ROOT, "reliability %.3f, excess ×%.2f", reliability, limit);
+                contest.planner(
+                        name, contest.trees(UNTESTED, goal(reliability, limit), 0.00005), TrueJoint.Truth.AS_ASSUMED);
             }
         }
-        strategies.add(new UpAndDown(8));
-        strategies.add(new UpAndDown(15));
-        table("First airframe of a flyer", strategies, 0, joints, seed);
-        table("Ninth airframe of a flyer", strategies.subList(0, 3), 8, joints / 10, seed);
+        contest.planner(
+                "reliability 0.990, excess ×1.20, measure 0.01 g",
+                contest.trees(UNTESTED, goal(0.99, 1.20), 0.00001),
+                TrueJoint.Truth.AS_ASSUMED);
+        contest.known();
+        title("Later joints of a flyer, %d joints".formatted(later));
+        new PlanningContest(later, seed).later(standard);
     }
 
-    private static void table(String title, List<Strategy> strategies, int tested, int joints, long seed) {
-        System.out.printf("%n%s, %d joints%n%n", title, joints);
-        System.out.println("| strategy | tests, mean | 90 % | flight failure, mean | with backup | overcharge, median"
-                + " | 90 % | given up | violations |");
-        System.out.println("|---|---|---|---|---|---|---|---|---|");
-        for (Strategy strategy : strategies) {
-            System.out.println(row(strategy, tested, joints, seed));
+    private static void title(String title) {
+        System.out.printf("%n## %s%n%n%s%n", title, Tally.HEADER);
+    }
+
+    private static Goal goal(double reliability, double limit) {
+        return new Goal(reliability, Goal.standard().pricePerTest(), StrictMath.log(limit));
+    }
+
+    private List<PlanTree> trees(LeafPosterior start, Goal goal, double measure) {
+        List<PlanTree> trees = new ArrayList<>();
+        for (int which = 0; which < TrueFleet.CLASSES; which++) {
+            trees.add(PlanTree.start(start, TrueFleet.handbookCharge(which), measure, List.of(), goal));
         }
+        return trees;
     }
 
-    /** Every strategy meets the same joints; each joint has a random source of its own. */
-    static String row(Strategy strategy, int tested, int joints, long seed) {
-        LeafPosterior first =
-                FleetModel.of(FleetLog.empty(), Priors.standard()).leaf(new Leaf.NewAirframe(TrueFleet.INPUT_SD));
-        List<Strategy.Result> results = new ArrayList<>();
-        List<TrueJoint> truths = new ArrayList<>();
+    private interface Test {
+        void run(TrueFleet fleet, TrueJoint joint, int which, Random random);
+    }
+
+    /** Every way of testing meets the same joints; each joint has a random source of its own. */
+    private void each(TrueJoint.Truth truth, Priors priors, Test test) {
         Random seeds = new Random(seed);
         for (int i = 0; i < joints; i++) {
             Random random = new Random(seeds.nextLong());
-            TrueFleet fleet = new TrueFleet(Priors.standard(), random);
-            FleetLog log = fleet.log(tested, random);
-            truths.add(fleet.joint(random));
-            LeafPosterior start = tested == 0
-                    ? first
-                    : FleetModel.of(log, Priors.standard()).leaf(new Leaf.NewAirframe(TrueFleet.INPUT_SD));
-            results.add(strategy.run(truths.get(i), start, random));
+            TrueFleet fleet = new TrueFleet(priors, random);
+            int which = i % TrueFleet.CLASSES;
+            test.run(fleet, fleet.setup(fleet.joint(random), which, truth, random), which, random);
         }
-        return summary(strategy.name(), truths, results);
     }
 
-    private static String summary(String name, List<TrueJoint> truths, List<Strategy.Result> results) {
-        List<Double> overcharges = new ArrayList<>();
-        double failure = 0;
-        double both = 0;
-        for (int i = 0; i < truths.size(); i++) {
-            Strategy.Result result = results.get(i);
-            if (!Double.isNaN(result.charge())) {
-                double alone = truths.get(i).failure(result.charge());
-                failure += alone;
-                both += alone
-                        * (Double.isNaN(result.backup()) ? 1 : truths.get(i).failure(result.backup()));
-                overcharges.add(result.charge() / truths.get(i).charge99());
+    private void planner(String name, List<PlanTree> trees, TrueJoint.Truth truth) {
+        Tally tally = new Tally();
+        each(
+                truth,
+                PRIORS,
+                (fleet, joint, which, random) ->
+                        tally.add(joint, trees.get(which).run(joint, random)));
+        System.out.println(tally.row(name, 1));
+    }
+
+    /** With scatter and band known to the planner, as they never are: what not knowing them costs. */
+    private void known() {
+        Priors known = new Priors(0.30, 0.25, 0.15, 0.10, 0.10, 0, 0.15, 0, 0.02);
+        LeafPosterior start = FleetModel.of(FleetLog.empty(), known).leaf(new Leaf.NewAirframe(TrueFleet.INPUT_SD));
+        for (double reliability : new double[] {0.99, 0.995}) {
+            List<PlanTree> trees = trees(start, goal(reliability, 1.20), 0.00005);
+            Tally tally = new Tally();
+            each(
+                    TrueJoint.Truth.AS_ASSUMED,
+                    known,
+                    (fleet, joint, which, random) ->
+                            tally.add(joint, trees.get(which).run(joint, random)));
+            System.out.println(tally.row(
+                    String.format(
+                            Locale.ROOT, "reliability %.3f, scatter and band the same for all and known", reliability),
+                    1));
+        }
+    }
+
+    private void habits(TrueJoint.Truth truth) {
+        for (int inARow = 1; inARow <= 2; inARow++) {
+            for (double share : new double[] {0.10, 0.20, 0.25}) {
+                int run = inARow;
+                Tally tally = new Tally();
+                each(truth, PRIORS, (fleet, joint, which, random) -> Habits.ladder(joint, share, run, random, tally));
+                String name = String.format(Locale.ROOT, "ladder +%.0f %%, %d in a row", 100 * share, run);
+                System.out.println(tally.row(name, 1));
+                double margin = tally.marginFor(RISK);
+                System.out.println(tally.row(
+                        String.format(Locale.ROOT, "%s, flown ×%.2f (tuned to 0.5 %%)", name, margin), margin));
             }
         }
-        int flown = overcharges.size();
-        List<Double> tests =
-                results.stream().map(result -> (double) result.tests()).toList();
-        return String.format(
-                Locale.ROOT,
-                "| %s | %.2f | %.0f | %.2f %% | %.2f %% | ×%.3f | ×%.3f | %.1f %% | %d |",
-                name,
-                tests.stream().mapToDouble(t -> t).average().orElse(0),
-                quantile(tests, 0.9),
-                100 * failure / flown,
-                100 * both / flown,
-                quantile(overcharges, 0.5),
-                quantile(overcharges, 0.9),
-                100.0 * (truths.size() - flown) / truths.size(),
-                results.stream().mapToInt(Strategy.Result::violations).sum());
+        for (int tests : new int[] {6, 10, 15}) {
+            Tally tally = new Tally();
+            each(truth, PRIORS, (fleet, joint, which, random) -> Habits.upAndDown(joint, tests, random, tally));
+            System.out.println(tally.row("up-and-down, %d tests".formatted(tests), 1));
+        }
     }
 
-    private static double quantile(List<Double> values, double p) {
-        return values.stream().sorted().toList().get((int) (p * (values.size() - 1)));
+    /** Joints of a flyer who has tested before, by the planner. */
+    private void later(List<PlanTree> first) {
+        Tally tenth = new Tally();
+        Tally changed = new Tally();
+        each(TrueJoint.Truth.AS_ASSUMED, PRIORS, (fleet, joint, which, random) -> {
+            List<AirframeLog> logs = new ArrayList<>();
+            for (int i = 0; i < 9; i++) {
+                TrueJoint before = fleet.setup(fleet.joint(random), i % 8, joint.truth(), random);
+                logs.add(log(first.get(i % 8).run(before, random).trials()));
+            }
+            LeafPosterior start =
+                    FleetModel.of(new FleetLog(logs), PRIORS).leaf(new Leaf.NewAirframe(TrueFleet.INPUT_SD));
+            tenth.add(joint, start(start, which, List.of()).run(joint, random));
+        });
+        System.out.println(tenth.row("planner, a tenth airframe", 1));
+        each(TrueJoint.Truth.AS_ASSUMED, PRIORS, (fleet, ignored, which, random) -> {
+            double own = fleet.joint(random);
+            TrueJoint before = fleet.setup(own, which, ignored.truth(), random);
+            List<Trial> trials = first.get(which).run(before, random).trials();
+            TrueJoint after = fleet.setup(own, which, ignored.truth(), random);
+            LeafPosterior start = FleetModel.of(new FleetLog(List.of(log(trials))), PRIORS)
+                    .leaf(new Leaf.NewSetup(0, 0, TrueFleet.INPUT_SD));
+            List<Firing> firings = trials.stream()
+                    .map(trial -> firing(trial, after.handbookCharge()))
+                    .toList();
+            changed.add(after, start(start, which, firings).run(after, random));
+        });
+        System.out.println(changed.row("planner, a changed setup of a tested joint", 1));
+    }
+
+    private static PlanTree start(LeafPosterior posterior, int which, List<Firing> before) {
+        return PlanTree.start(posterior, TrueFleet.handbookCharge(which), 0.00005, before, goal(0.99, 1.20));
+    }
+
+    private static AirframeLog log(List<Trial> trials) {
+        return new AirframeLog(List.of(new JointLog(List.of(new SetupLog(TrueFleet.INPUT_SD, trials)))));
+    }
+
+    private static Firing firing(Trial trial, double handbookCharge) {
+        double ratio = StrictMath.exp(trial.logRatio());
+        Outcome outcome = trial.outcome();
+        return new Firing(handbookCharge * ratio, trial.logRatio(), 1e5 * ratio, outcome, false, true, false);
     }
 }

@@ -1,55 +1,45 @@
 package org.sunder.engine.planning;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Random;
-import org.sunder.engine.learning.AirframeLog;
-import org.sunder.engine.learning.FleetLog;
-import org.sunder.engine.learning.JointLog;
-import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.learning.Priors;
-import org.sunder.engine.learning.SetupLog;
-import org.sunder.engine.learning.Trial;
 
 /** A flyer whose fleet's parameters are drawn from the priors and known, for simulations only. */
 final class TrueFleet {
 
     static final double INPUT_SD = 0.05;
+    /** Handbook charges met, kg: 0.5 to 3 g in eight equal ratios. */
+    static final int CLASSES = 8;
 
     private final double mean;
-    private final double spread;
-    private final double sigma;
-    private final double delta;
+    private final double airframeSd;
+    private final double setupSd;
+    final double sigma;
+    final double delta;
+    /** Bias of measured speeds, in ln. */
+    final double bias;
 
     TrueFleet(Priors priors, Random random) {
         mean = priors.meanSd() * random.nextGaussian();
         double ta = priors.airframeScale() * random.nextGaussian();
         double tj = priors.jointScale() * random.nextGaussian();
-        double ts = priors.setupScale() * random.nextGaussian();
-        spread = StrictMath.sqrt(ta * ta + tj * tj + ts * ts + INPUT_SD * INPUT_SD);
+        airframeSd = StrictMath.hypot(ta, tj);
+        setupSd = StrictMath.hypot(priors.setupScale() * random.nextGaussian(), INPUT_SD);
         sigma = priors.scatterMedian() * StrictMath.exp(priors.scatterLogSd() * random.nextGaussian());
         delta = priors.bandMedian() * StrictMath.exp(priors.bandLogSd() * random.nextGaussian());
+        bias = 0.15 * random.nextGaussian();
     }
 
-    /** A joint of a further airframe; handbook charge log-uniform from 0.5 to 3 g. */
-    TrueJoint joint(Random random) {
-        double c = mean + spread * random.nextGaussian();
-        return new TrueJoint(0.0005 * StrictMath.exp(StrictMath.log(6) * random.nextDouble()), c, sigma, delta);
+    static double handbookCharge(int which) {
+        return 0.0005 * StrictMath.pow(6, which / (CLASSES - 1.0));
     }
 
-    /** A log of so many airframes, one joint each, four tests each at charges near what separates. */
-    FleetLog log(int airframes, Random random) {
-        List<AirframeLog> logs = new ArrayList<>();
-        for (int i = 0; i < airframes; i++) {
-            TrueJoint joint = joint(random);
-            List<Trial> trials = new ArrayList<>();
-            for (int k = 0; k < 4; k++) {
-                double x = joint.c() + 0.1 + 0.2 * random.nextGaussian();
-                Outcome outcome = joint.fire(joint.handbookCharge() * StrictMath.exp(x), random);
-                trials.add(new Trial(x, outcome));
-            }
-            logs.add(new AirframeLog(List.of(new JointLog(List.of(new SetupLog(INPUT_SD, trials))))));
-        }
-        return new FleetLog(logs);
+    /** A joint's own mean correction, of a further airframe. */
+    double joint(Random random) {
+        return mean + airframeSd * random.nextGaussian();
+    }
+
+    /** A setup of a joint with that mean correction. */
+    TrueJoint setup(double joint, int which, TrueJoint.Truth truth, Random random) {
+        return new TrueJoint(handbookCharge(which), joint + setupSd * random.nextGaussian(), sigma, delta, truth);
     }
 }

@@ -1,0 +1,81 @@
+package org.sunder.engine.planning;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.Trial;
+
+/**
+ * The planner's whole plan from one start, grown where simulated joints lead it; joints that share outcomes share its
+ * work. Ceiling three times the handbook charge.
+ */
+final class PlanTree {
+
+    private static final int MOST_TESTS = 20;
+    private static final double CEILING = 3;
+
+    private final PlanningCase on;
+    private final Map<Outcome, PlanTree> children = new EnumMap<>(Outcome.class);
+    private NextStep step;
+
+    private PlanTree(PlanningCase on) {
+        this.on = on;
+    }
+
+    static PlanTree start(
+            LeafPosterior posterior, double handbookCharge, double measure, List<Firing> before, Goal goal) {
+        boolean changed = !before.isEmpty();
+        return new PlanTree(new PlanningCase(
+                posterior, handbookCharge, 1e5, CEILING * handbookCharge, measure, before, false, changed, goal));
+    }
+
+    private NextStep step() {
+        if (step == null) {
+            step = Planner.ladder(on, 0);
+        }
+        return step;
+    }
+
+    /**
+     * What came of a joint's tests.
+     *
+     * @param charge charge to fly, kg; NaN if the setup has to change
+     * @param backup second charge to fly, kg
+     * @param violations charges fired or flown above the ceiling or the largest step
+     */
+    record Result(List<Trial> trials, double charge, double backup, double highest, int violations) {
+
+        int tests() {
+            return trials.size();
+        }
+    }
+
+    Result run(TrueJoint joint, Random random) {
+        List<Trial> trials = new ArrayList<>();
+        double ceiling = CEILING * joint.handbookCharge();
+        double highest = on.counted().stream().mapToDouble(Firing::charge).max().orElse(0);
+        int violations = 0;
+        PlanTree at = this;
+        while (at.step() instanceof NextStep.Fire fire && trials.size() < MOST_TESTS) {
+            boolean wrong = fire.charge() > ceiling * (1 + 1e-9)
+                    || (highest > 0 && fire.charge() > 1.25 * highest * (1 + 1e-9));
+            violations += wrong ? 1 : 0;
+            highest = Math.max(highest, fire.charge());
+            Outcome outcome = joint.fire(fire.charge(), random);
+            trials.add(new Trial(at.on.logRatio(fire.steps()), outcome));
+            PlanningCase from = at.on;
+            at = at.children.computeIfAbsent(outcome, o -> new PlanTree(from.after(fire.steps(), o)));
+        }
+        if (!(at.step() instanceof NextStep.Stop stop)) {
+            return new Result(trials, Double.NaN, Double.NaN, highest, violations);
+        }
+        double charge = stop.flightCharge().charge();
+        double backup = stop.flightCharge().backup().charge();
+        boolean wrong = Math.max(charge, backup) > ceiling * (1 + 1e-9) || charge > 1.25 * highest * (1 + 1e-9);
+        return new Result(trials, charge, backup, highest, violations + (wrong ? 1 : 0));
+    }
+}
