@@ -11,28 +11,25 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.springframework.core.Ordered;
+import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterProperties;
 import org.springframework.core.annotation.Order;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Stops a body that is larger than anything the API takes, whether its length is declared or not. */
 @Component
-@Order(Ordered.HIGHEST_PRECEDENCE + 10)
+@Order(BodyLimit.AFTER_ACCESS)
 class BodyLimit extends OncePerRequestFilter {
 
+    static final int AFTER_ACCESS = SecurityFilterProperties.DEFAULT_FILTER_ORDER + 10;
     static final long LARGEST_BYTES = 256 * 1024L;
     static final String DETAIL = "The body may be 256 kB at most.";
 
-    private final JsonMapper json;
+    private final ProblemWriter problems;
 
-    BodyLimit(JsonMapper json) {
-        this.json = json;
+    BodyLimit(ProblemWriter problems) {
+        this.problems = problems;
     }
 
     /** Whether reading failed because the limit was reached. */
@@ -49,11 +46,7 @@ class BodyLimit extends OncePerRequestFilter {
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         if (request.getContentLengthLong() > LARGEST_BYTES) {
-            var answer =
-                    ProblemAdvice.answer(ProblemType.BODY_TOO_LARGE, DETAIL, List.of(), new HttpHeaders(), request);
-            response.setStatus(answer.getStatusCode().value());
-            response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
-            json.writeValue(response.getOutputStream(), answer.getBody());
+            problems.write(request, response, ProblemType.BODY_TOO_LARGE, DETAIL);
             return;
         }
         chain.doFilter(new Limited(request), response);

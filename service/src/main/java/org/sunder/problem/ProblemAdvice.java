@@ -141,10 +141,15 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     static ResponseEntity<Object> answer(
             ProblemType type, String detail, List<Fault> faults, HttpHeaders headers, HttpServletRequest request) {
+        return answer(type, detail, faults, headers, request.getRequestURI());
+    }
+
+    static ResponseEntity<Object> answer(
+            ProblemType type, String detail, List<Fault> faults, HttpHeaders headers, String instance) {
         HttpHeaders all = new HttpHeaders();
         all.putAll(headers);
         all.setContentType(MediaType.APPLICATION_PROBLEM_JSON);
-        return new ResponseEntity<>(Problem.of(type, detail, request.getRequestURI(), faults), all, type.status());
+        return new ResponseEntity<>(Problem.of(type, detail, instance, faults), all, type.status());
     }
 
     static String summary(List<Fault> faults) {
