@@ -26,7 +26,7 @@ public class Client {
     private final AtomicReference<SpecGuard> guard;
 
     @Autowired
-    Client(Environment environment) {
+    public Client(Environment environment) {
         this(environment, Optional.empty(), new AtomicReference<>());
     }
 

@@ -136,6 +136,13 @@ class ExamplesTest {
         assertThat(client.delete(theirs.header("Location")).status()).isEqualTo(204);
     }
 
+    @Test
+    void everyExampleOfTheExchangeWorks() throws IOException {
+        SpecGuard guard = new SpecGuard(client.get("/v3/api-docs").raw().body());
+        check(guard, "importEverything", client.post("/api/import", request("importEverything")), 200);
+        check(guard, "exportEverything", client.get("/api/export"), 200);
+    }
+
     private static String boosterJoint() throws IOException {
         Path setup = Path.of("src", "main", "resources", "demo", "bittern-booster.json");
         return "{\"name\":\"bay to booster\",\"event\":\"drogue\",\"setup\":" + Files.readString(setup) + "}";

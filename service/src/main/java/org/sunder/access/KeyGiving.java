@@ -13,6 +13,8 @@ import org.sunder.problem.ProblemType;
 @Service
 public class KeyGiving {
 
+    private static final OffsetDateTime LATEST = OffsetDateTime.parse("9998-01-01T00:00:00Z");
+
     private final AccessKeys keys;
     private final CurrentFlyer current;
     private final DurableTransactions transactions;
@@ -34,8 +36,9 @@ public class KeyGiving {
         if (scope == Scope.ADMIN && !current.admin()) {
             throw new ProblemException(ProblemType.NOT_ALLOWED, "An admin key is given by an admin key only.");
         }
-        if (expiresAt != null && !expiresAt.isAfter(OffsetDateTime.now(clock))) {
-            throw ProblemException.invalid("/expiresAt", expiresAt, "the key would have ended", "a time to come");
+        if (expiresAt != null && (!expiresAt.isAfter(OffsetDateTime.now(clock)) || expiresAt.isAfter(LATEST))) {
+            throw ProblemException.invalid(
+                    "/expiresAt", expiresAt, "the key would have ended, or never end", "a time to come");
         }
         return transactions.commit(
                 () -> keys.issue(flyer, name, scope, expiresAt == null ? null : expiresAt.toInstant()));

@@ -54,6 +54,7 @@ class OpenApiConfig {
                         tag("Checks", "The physics alone, for anything described: nothing is stored."),
                         tag("Stock", "Powders and batches of shear pins."),
                         tag("Load-outs", "What is installed for a flight, and whether it fits."),
+                        tag("Exchange", "Everything of one flyer, out and in again."),
                         tag("Access", "Keys, and for whoever looks after the server the flyers.")));
     }
 

@@ -24,7 +24,8 @@ class BodyLimit extends OncePerRequestFilter {
 
     static final int AFTER_ACCESS = SecurityFilterProperties.DEFAULT_FILTER_ORDER + 10;
     static final long LARGEST_BYTES = 256 * 1024L;
-    static final String DETAIL = "The body may be 256 kB at most.";
+    static final long LARGEST_IMPORT = 20 * 1024 * 1024L;
+    static final String DETAIL = "The body may be 256 kB at most, an import 20 MB.";
 
     private final ProblemWriter problems;
 
@@ -45,11 +46,12 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (request.getContentLengthLong() > LARGEST_BYTES) {
+        long largest = request.getRequestURI().equals("/api/import") ? LARGEST_IMPORT : LARGEST_BYTES;
+        if (request.getContentLengthLong() > largest) {
             problems.write(request, response, ProblemType.BODY_TOO_LARGE, DETAIL);
             return;
         }
-        chain.doFilter(new Limited(request), response);
+        chain.doFilter(new Limited(request, largest), response);
     }
 
     private static final class TooLarge extends IOException {
@@ -60,17 +62,19 @@ class BodyLimit extends OncePerRequestFilter {
 
     private static final class Limited extends HttpServletRequestWrapper {
 
+        private final long largest;
         private @Nullable ServletInputStream stream;
 
-        Limited(HttpServletRequest request) {
+        Limited(HttpServletRequest request, long largest) {
             super(request);
+            this.largest = largest;
         }
 
         @Override
         public ServletInputStream getInputStream() throws IOException {
             ServletInputStream counted = stream;
             if (counted == null) {
-                counted = new Counted(super.getInputStream());
+                counted = new Counted(super.getInputStream(), largest);
                 stream = counted;
             }
             return counted;
@@ -85,10 +89,12 @@ class BodyLimit extends OncePerRequestFilter {
     private static final class Counted extends ServletInputStream {
 
         private final ServletInputStream source;
+        private final long largest;
         private long read;
 
-        Counted(ServletInputStream source) {
+        Counted(ServletInputStream source, long largest) {
             this.source = source;
+            this.largest = largest;
         }
 
         @Override
@@ -107,7 +113,7 @@ class BodyLimit extends OncePerRequestFilter {
 
         private void count(int n) throws IOException {
             read += n;
-            if (read > LARGEST_BYTES) {
+            if (read > largest) {
                 throw new TooLarge();
             }
         }

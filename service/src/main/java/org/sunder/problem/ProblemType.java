@@ -72,7 +72,7 @@ public enum ProblemType {
             "body-too-large",
             HttpStatus.CONTENT_TOO_LARGE,
             "The body is too large",
-            "A request body may be 256 kB at most."),
+            "A request body may be 256 kB at most, an import 20 MB."),
     UNSOUND_SETUP(
             "unsound-setup",
             HttpStatus.UNPROCESSABLE_CONTENT,
