@@ -57,10 +57,9 @@ class OutageTest {
         server.getDockerClient().startContainerCmd(server.getContainerId()).exec();
         Instant started = Instant.now();
         while (client.get("/readyz").status() != 200) {
-            assertThat(Duration.between(started, Instant.now())).isLessThan(BACK_WITHIN.multipliedBy(6));
+            assertThat(Duration.between(started, Instant.now())).isLessThan(BACK_WITHIN);
             Thread.sleep(200);
         }
-        System.out.println("back after " + Duration.between(started, Instant.now()));
         for (String path : acknowledged) {
             assertThat(client.get(path).status()).as(path).isEqualTo(200);
         }
