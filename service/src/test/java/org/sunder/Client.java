@@ -6,7 +6,10 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReference;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.core.env.Environment;
 import tools.jackson.databind.JsonNode;
@@ -19,10 +22,23 @@ public class Client {
     private final HttpClient http = HttpClient.newHttpClient();
     private final JsonMapper json = new JsonMapper();
     private final Environment environment;
-    private volatile SpecGuard guard;
+    private final Optional<String> key;
+    private final AtomicReference<SpecGuard> guard;
 
-    Client(Environment environment) {
+    @Autowired
+    public Client(Environment environment) {
+        this(environment, Optional.empty(), new AtomicReference<>());
+    }
+
+    private Client(Environment environment, Optional<String> key, AtomicReference<SpecGuard> guard) {
+        this.guard = guard;
         this.environment = environment;
+        this.key = key;
+    }
+
+    /** The same client, showing a key. */
+    public Client with(String accessKey) {
+        return new Client(environment, Optional.of(accessKey), guard);
     }
 
     /** An answer with its body as JSON. */
@@ -70,6 +86,7 @@ public class Client {
     public HttpRequest.Builder request(String path, String... headers) {
         String port = environment.getRequiredProperty("local.server.port");
         HttpRequest.Builder builder = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path));
+        key.ifPresent(shown -> builder.header("Authorization", "Bearer " + shown));
         if (headers.length > 0) {
             builder.headers(headers);
         }
@@ -82,12 +99,12 @@ public class Client {
         if (!path.startsWith("/api/")) {
             return;
         }
-        SpecGuard current = guard;
+        SpecGuard current = guard.get();
         if (current == null) {
             String specification = http.send(request("/v3/api-docs").build(), HttpResponse.BodyHandlers.ofString())
                     .body();
             current = new SpecGuard(specification);
-            guard = current;
+            guard.set(current);
         }
         List<String> faults = current.faults(answer.request().method(), path, answer.statusCode(), type, body);
         if (!faults.isEmpty()) {

@@ -119,6 +119,30 @@ class ExamplesTest {
         assertThat(client.delete(at, "If-Match", "\"v1\"").status()).isEqualTo(204);
     }
 
+    @Test
+    void everyExampleOfAccessWorks() throws IOException {
+        SpecGuard guard = new SpecGuard(client.get("/v3/api-docs").raw().body());
+        var key = client.post("/api/access-keys", request("createAccessKey"));
+        check(guard, "createAccessKey", key, 201);
+        check(guard, "listAccessKeys", client.get("/api/access-keys"), 200);
+        assertThat(client.delete(key.header("Location")).status()).isEqualTo(204);
+        var flyer = client.post("/api/flyers", request("createFlyer"));
+        check(guard, "createFlyer", flyer, 201);
+        check(guard, "listFlyers", client.get("/api/flyers"), 200);
+        String keys = flyer.header("Location") + "/access-keys";
+        var theirs = client.post(keys, request("createFlyerKey"));
+        check(guard, "createFlyerKey", theirs, 201);
+        check(guard, "listFlyerKeys", client.get(keys), 200);
+        assertThat(client.delete(theirs.header("Location")).status()).isEqualTo(204);
+    }
+
+    @Test
+    void everyExampleOfTheExchangeWorks() throws IOException {
+        SpecGuard guard = new SpecGuard(client.get("/v3/api-docs").raw().body());
+        check(guard, "importEverything", client.post("/api/import", request("importEverything")), 200);
+        check(guard, "exportEverything", client.get("/api/export"), 200);
+    }
+
     private static String boosterJoint() throws IOException {
         Path setup = Path.of("src", "main", "resources", "demo", "bittern-booster.json");
         return "{\"name\":\"bay to booster\",\"event\":\"drogue\",\"setup\":" + Files.readString(setup) + "}";

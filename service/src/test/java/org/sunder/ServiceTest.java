@@ -4,14 +4,19 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.context.annotation.Import;
+import org.springframework.test.context.ContextConfiguration;
+import org.sunder.postgres.NeedsContainers;
 
-/** The whole service on a free port, with a database in memory; one context for all tests that ask for it. */
+/** The whole service on a free port with the database of the run; one context for all tests that ask for it. */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
-@SpringBootTest(
-        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = "spring.datasource.url=jdbc:h2:mem:service;DB_CLOSE_DELAY=-1")
+@Tag("service")
+@ExtendWith(NeedsContainers.class)
+@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
+@ContextConfiguration(initializers = TestDatabase.class)
 @Import(Client.class)
 public @interface ServiceTest {}

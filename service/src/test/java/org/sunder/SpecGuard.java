@@ -40,7 +40,7 @@ final class SpecGuard {
         if (operation == null || status == 304) {
             return List.of();
         }
-        JsonNode response = operation.path("responses").path(String.valueOf(status));
+        JsonNode response = resolved(operation.path("responses").path(String.valueOf(status)));
         if (response.isMissingNode()) {
             return List.of(method + " " + path + ": status " + status + " is not in the specification");
         }
@@ -55,6 +55,12 @@ final class SpecGuard {
         return schema(schema).validate(body).stream()
                 .map(error -> method + " " + path + " " + status + ": " + error)
                 .toList();
+    }
+
+    /** A response said once for all operations is referred to. */
+    private JsonNode resolved(JsonNode response) {
+        String reference = response.path("$ref").asString("");
+        return reference.isEmpty() ? response : spec.at(reference.substring(1));
     }
 
     private Schema schema(JsonNode node) {

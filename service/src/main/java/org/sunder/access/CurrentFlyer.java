@@ -1,17 +1,39 @@
 package org.sunder.access;
 
 import java.util.UUID;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.stereotype.Component;
+import org.springframework.web.context.request.RequestContextHolder;
+import org.sunder.http.Requester;
 
 /** The flyer a request speaks for. On a laptop there is one, the owner of the data folder. */
 @Component
-public class CurrentFlyer {
+public class CurrentFlyer implements Requester {
 
-    /** The flyer of a single-user service. */
+    /** The flyer of a single-user service; where keys are on, the one who looks after it. */
     public static final UUID LOCAL = UUID.fromString("00000000-0000-7000-8000-000000000001");
 
-    /** The flyer's id. */
+    /**
+     * The flyer's id.
+     *
+     * @throws IllegalStateException within a request that nobody was let in for
+     */
+    @Override
     public UUID id() {
-        return LOCAL;
+        Authentication admitted = SecurityContextHolder.getContext().getAuthentication();
+        if (admitted instanceof Admission admission) {
+            return admission.grant().flyerId();
+        }
+        if (RequestContextHolder.getRequestAttributes() != null) {
+            throw new IllegalStateException("a request without a flyer");
+        }
+        return LOCAL; // the service's own work, such as loading the demo fleet
+    }
+
+    /** Whether the key may look after flyers and keys. */
+    public boolean admin() {
+        return SecurityContextHolder.getContext().getAuthentication() instanceof Admission admission
+                && admission.grant().scope() == Scope.ADMIN;
     }
 }

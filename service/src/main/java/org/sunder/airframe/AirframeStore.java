@@ -36,6 +36,12 @@ public interface AirframeStore {
     /** All setups of a joint, newest first. */
     List<Setup> setupsOf(UUID flyer, UUID jointId);
 
+    /** A revision of a joint's setup. */
+    Optional<Setup> findSetup(UUID flyer, UUID jointId, int revision);
+
+    /** The setups in force at the joints of an airframe. */
+    List<Setup> setupsInForce(UUID flyer, UUID airframeId);
+
     /** All setups of a flyer in order of joint and revision. */
     List<Setup> allSetups(UUID flyer);
 }

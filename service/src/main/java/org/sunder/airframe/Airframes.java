@@ -1,8 +1,10 @@
 package org.sunder.airframe;
 
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.function.LongConsumer;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.http.Cursor;
@@ -107,11 +109,15 @@ public class Airframes {
         return getSetup(joint.id(), joint.currentRevision());
     }
 
+    /** The setups in force at the joints of an airframe, by joint. */
+    public Map<UUID, Setup> setupsInForce(UUID airframeId) {
+        return store.setupsInForce(flyer.id(), airframeId).stream()
+                .collect(Collectors.toMap(Setup::jointId, setup -> setup));
+    }
+
     /** A revision of a joint's setup. */
     public Setup getSetup(UUID jointId, int revision) {
-        return store.setupsOf(flyer.id(), jointId).stream()
-                .filter(setup -> setup.revision() == revision)
-                .findFirst()
+        return store.findSetup(flyer.id(), jointId, revision)
                 .orElseThrow(() -> ProblemException.invalid(
                         "/setupRevision",
                         revision,

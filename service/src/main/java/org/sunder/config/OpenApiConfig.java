@@ -6,6 +6,8 @@ import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.info.Contact;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
+import io.swagger.v3.oas.models.security.SecurityRequirement;
+import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
 import java.util.List;
@@ -36,7 +38,14 @@ class OpenApiConfig {
                         .contact(new Contact().name("The Sunder developers"))
                         .license(new License().name("Apache-2.0").url("https://www.apache.org/licenses/LICENSE-2.0")))
                 .servers(List.of(new Server().url("/").description("This service")))
-                .components(new Components())
+                .components(new Components()
+                        .addSecuritySchemes(
+                                "accessKey",
+                                new SecurityScheme()
+                                        .type(SecurityScheme.Type.HTTP)
+                                        .scheme("bearer")
+                                        .description("An access key; not needed where keys are off.")))
+                .addSecurityItem(new SecurityRequirement().addList("accessKey"))
                 .tags(List.of(
                         tag("Airframes", "Rockets as built."),
                         tag("Joints and setups", "Where sections part, and how each joint is prepared."),
@@ -44,7 +53,10 @@ class OpenApiConfig {
                         tag("Advice", "What the physics and the log say: estimate, next charge, flight charge."),
                         tag("Checks", "The physics alone, for anything described: nothing is stored."),
                         tag("Stock", "Powders and batches of shear pins."),
-                        tag("Load-outs", "What is installed for a flight, and whether it fits.")));
+                        tag("Load-outs", "What is installed for a flight, and whether it fits."),
+                        tag("Exchange", "Everything of one flyer, out and in again."),
+                        tag("Upkeep", "For whoever looks after the server."),
+                        tag("Access", "Keys, and for whoever looks after the server the flyers.")));
     }
 
     private static Tag tag(String name, String description) {

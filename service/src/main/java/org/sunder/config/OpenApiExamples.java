@@ -47,7 +47,8 @@ class OpenApiExamples {
             if (code.equals("201")) {
                 response.addHeaderObject("Location", header("Path of what was created."));
             }
-            if (code.equals("201") || id.startsWith("get")) {
+            boolean versioned = !operation.getTags().contains("Access");
+            if (versioned && (code.equals("201") || id.startsWith("get"))) {
                 response.addHeaderObject("ETag", header("Version of the representation."));
             }
         });

@@ -28,6 +28,13 @@ class OpenApiProblems {
             ProblemType.BODY_TOO_LARGE,
             ProblemType.UNSUPPORTED_MEDIA_TYPE,
             ProblemType.UNSOUND_SETUP);
+    /** What every operation may answer; said once and referred to. */
+    private static final List<ProblemType> ANY = List.of(
+            ProblemType.KEY_NEEDED,
+            ProblemType.NOT_ALLOWED,
+            ProblemType.TOO_MANY_REQUESTS,
+            ProblemType.STORAGE_UNAVAILABLE);
+
     private static final List<ProblemType> CONDITIONAL =
             List.of(ProblemType.VERSION_MISMATCH, ProblemType.VERSION_REQUIRED);
 
@@ -37,6 +44,7 @@ class OpenApiProblems {
             ModelConverters.getInstance(true)
                     .readAll(Problem.class)
                     .forEach((name, schema) -> api.getComponents().addSchemas(name, schema));
+            ANY.forEach(type -> api.getComponents().addResponses(name(type), response("/api/airframes", type)));
             api.getPaths()
                     .forEach((path, item) ->
                             item.readOperationsMap().forEach((method, operation) -> describe(path, method, operation)));
@@ -61,6 +69,11 @@ class OpenApiProblems {
         // Springdoc lists what the advice class may answer with on every operation; here each has its own.
         operation.getResponses().keySet().removeIf(code -> code.startsWith("4") || code.startsWith("5"));
         boolean write = method != PathItem.HttpMethod.GET;
+        ANY.forEach(type -> operation
+                .getResponses()
+                .addApiResponse(
+                        String.valueOf(type.status().value()),
+                        new ApiResponse().$ref("#/components/responses/" + name(type))));
         (write ? WRITE : READ).forEach(type -> add(path, operation, type));
         if (path.startsWith("/api/checks/")) {
             operation.getResponses().keySet().remove("409"); // nothing is stored that could be in the way
@@ -68,7 +81,8 @@ class OpenApiProblems {
         if (path.contains("{")) {
             add(path, operation, ProblemType.NOT_FOUND);
         }
-        if (method == PathItem.HttpMethod.PUT || method == PathItem.HttpMethod.DELETE) {
+        boolean versioned = !operation.getTags().contains("Access");
+        if (versioned && (method == PathItem.HttpMethod.PUT || method == PathItem.HttpMethod.DELETE)) {
             CONDITIONAL.forEach(type -> add(path, operation, type));
         }
         if (path.endsWith("/flight-charge")) {
@@ -80,21 +94,25 @@ class OpenApiProblems {
     }
 
     private static void add(String path, Operation operation, ProblemType type) {
+        operation.getResponses().addApiResponse(String.valueOf(type.status().value()), response(path, type));
+    }
+
+    private static ApiResponse response(String path, ProblemType type) {
         Map<String, Object> example = new LinkedHashMap<>();
         example.put("type", type.uri());
         example.put("title", type.title());
         example.put("status", type.status().value());
         example.put("detail", type.explanation());
-        example.put("instance", path.replace("{id}", "01980a6e-3c40-7d2b-9c53-5f0f6b1c2d3e"));
+        example.put("instance", path.replaceAll("\\{[a-zA-Z]+}", "01980a6e-3c40-7d2b-9c53-5f0f6b1c2d3e"));
         MediaType content = new MediaType()
                 .schema(new Schema<>().$ref("#/components/schemas/Problem"))
                 .example(example);
-        operation
-                .getResponses()
-                .addApiResponse(
-                        String.valueOf(type.status().value()),
-                        new ApiResponse()
-                                .description(type.title() + ".")
-                                .content(new Content().addMediaType("application/problem+json", content)));
+        return new ApiResponse()
+                .description(type.title() + ".")
+                .content(new Content().addMediaType("application/problem+json", content));
+    }
+
+    private static String name(ProblemType type) {
+        return type.slug();
     }
 }

@@ -37,7 +37,20 @@ final class ScalarModule extends SimpleModule {
                         JsonParser::getBooleanValue,
                         sink));
         addDeserializer(
-                String.class, new Strict<>(Set.of(JsonToken.VALUE_STRING), "a string", JsonParser::getString, sink));
+                String.class,
+                new Strict<>(
+                        Set.of(JsonToken.VALUE_STRING),
+                        "a string of whole characters, without U+0000",
+                        ScalarModule::storable,
+                        sink));
+    }
+
+    /** PostgreSQL keeps neither U+0000 nor half a surrogate pair; null where the text has one. */
+    private static @Nullable String storable(JsonParser parser) {
+        String text = parser.getString();
+        boolean kept = text.indexOf(0) < 0
+                && text.codePoints().noneMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
+        return kept ? text : null;
     }
 
     private static final class Strict<T> extends ValueDeserializer<T> {

@@ -19,6 +19,8 @@ public class GroundTests {
 
     private static final Duration CLOCKS_DISAGREE = Duration.ofMinutes(2);
 
+    private static final OffsetDateTime EARLIEST = OffsetDateTime.parse("1900-01-01T00:00:00Z");
+
     private final GroundTestStore store;
     private final CurrentFlyer flyer;
     private final Clock clock;
@@ -29,8 +31,12 @@ public class GroundTests {
         this.clock = clock;
     }
 
-    /** Refuses a time that has not come yet. */
+    /** Refuses a time that has not come yet, or one that no log of ours reaches back to. */
     public void refuseFuture(OffsetDateTime firedAt) {
+        if (firedAt.isBefore(EARLIEST)) {
+            throw ProblemException.invalid(
+                    "/firedAt", firedAt, "firedAt lies too far back", "a time since " + EARLIEST);
+        }
         OffsetDateTime latest = OffsetDateTime.now(clock).plus(CLOCKS_DISAGREE);
         if (firedAt.isAfter(latest)) {
             String detail = "firedAt lies in the future";

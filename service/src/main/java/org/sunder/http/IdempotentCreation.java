@@ -18,7 +18,6 @@ import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.sunder.access.CurrentFlyer;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
 import tools.jackson.databind.json.JsonMapper;
@@ -35,12 +34,12 @@ public class IdempotentCreation {
     private final DurableTransactions transactions;
     private final JdbcClient jdbc;
     private final JsonMapper json;
-    private final CurrentFlyer flyer;
+    private final Requester flyer;
     private final Clock clock;
     private final Set<String> inFlight = ConcurrentHashMap.newKeySet();
 
     IdempotentCreation(
-            DurableTransactions transactions, JdbcClient jdbc, JsonMapper json, CurrentFlyer flyer, Clock clock) {
+            DurableTransactions transactions, JdbcClient jdbc, JsonMapper json, Requester flyer, Clock clock) {
         this.transactions = transactions;
         this.jdbc = jdbc;
         this.json = json;

@@ -11,28 +11,26 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.springframework.core.Ordered;
+import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterProperties;
 import org.springframework.core.annotation.Order;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Stops a body that is larger than anything the API takes, whether its length is declared or not. */
 @Component
-@Order(Ordered.HIGHEST_PRECEDENCE + 10)
+@Order(BodyLimit.AFTER_ACCESS)
 class BodyLimit extends OncePerRequestFilter {
 
+    static final int AFTER_ACCESS = SecurityFilterProperties.DEFAULT_FILTER_ORDER + 10;
     static final long LARGEST_BYTES = 256 * 1024L;
-    static final String DETAIL = "The body may be 256 kB at most.";
+    static final long LARGEST_IMPORT = 20 * 1024 * 1024L;
+    static final String DETAIL = "The body may be 256 kB at most, an import 20 MB.";
 
-    private final JsonMapper json;
+    private final ProblemWriter problems;
 
-    BodyLimit(JsonMapper json) {
-        this.json = json;
+    BodyLimit(ProblemWriter problems) {
+        this.problems = problems;
     }
 
     /** Whether reading failed because the limit was reached. */
@@ -48,15 +46,12 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (request.getContentLengthLong() > LARGEST_BYTES) {
-            var answer =
-                    ProblemAdvice.answer(ProblemType.BODY_TOO_LARGE, DETAIL, List.of(), new HttpHeaders(), request);
-            response.setStatus(answer.getStatusCode().value());
-            response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
-            json.writeValue(response.getOutputStream(), answer.getBody());
+        long largest = request.getRequestURI().equals("/api/import") ? LARGEST_IMPORT : LARGEST_BYTES;
+        if (request.getContentLengthLong() > largest) {
+            problems.write(request, response, ProblemType.BODY_TOO_LARGE, DETAIL);
             return;
         }
-        chain.doFilter(new Limited(request), response);
+        chain.doFilter(new Limited(request, largest), response);
     }
 
     private static final class TooLarge extends IOException {
@@ -67,17 +62,19 @@ class BodyLimit extends OncePerRequestFilter {
 
     private static final class Limited extends HttpServletRequestWrapper {
 
+        private final long largest;
         private @Nullable ServletInputStream stream;
 
-        Limited(HttpServletRequest request) {
+        Limited(HttpServletRequest request, long largest) {
             super(request);
+            this.largest = largest;
         }
 
         @Override
         public ServletInputStream getInputStream() throws IOException {
             ServletInputStream counted = stream;
             if (counted == null) {
-                counted = new Counted(super.getInputStream());
+                counted = new Counted(super.getInputStream(), largest);
                 stream = counted;
             }
             return counted;
@@ -92,10 +89,12 @@ class BodyLimit extends OncePerRequestFilter {
     private static final class Counted extends ServletInputStream {
 
         private final ServletInputStream source;
+        private final long largest;
         private long read;
 
-        Counted(ServletInputStream source) {
+        Counted(ServletInputStream source, long largest) {
             this.source = source;
+            this.largest = largest;
         }
 
         @Override
@@ -114,7 +113,7 @@ class BodyLimit extends OncePerRequestFilter {
 
         private void count(int n) throws IOException {
             read += n;
-            if (read > LARGEST_BYTES) {
+            if (read > largest) {
                 throw new TooLarge();
             }
         }

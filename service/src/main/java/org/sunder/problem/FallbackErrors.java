@@ -25,6 +25,8 @@ class FallbackErrors implements ErrorController {
         } else if (status < 500) {
             type = ProblemType.INVALID_INPUT;
         }
-        return ProblemAdvice.answer(type, type.explanation(), List.of(), new HttpHeaders(), request);
+        Object asked = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
+        String instance = asked instanceof String uri ? uri : request.getRequestURI();
+        return ProblemAdvice.answer(type, type.explanation(), List.of(), new HttpHeaders(), instance);
     }
 }

@@ -1,5 +1,6 @@
 package org.sunder.problem;
 
+import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,8 +22,17 @@ public record Fault(
     private static final int LONGEST_VALUE = 200;
 
     public Fault {
-        if (value != null && value.length() > LONGEST_VALUE) {
-            value = value.substring(0, LONGEST_VALUE) + "…";
-        }
+        pointer = writable(cut(pointer));
+        detail = writable(detail);
+        value = value == null ? null : writable(cut(value));
+    }
+
+    private static String cut(String text) {
+        return text.length() > LONGEST_VALUE ? text.substring(0, LONGEST_VALUE) + "…" : text;
+    }
+
+    /** Half a surrogate pair, sent so or left by a cut, cannot be written as UTF-8. */
+    private static String writable(String text) {
+        return new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
     }
 }

@@ -2,6 +2,7 @@ package org.sunder.problem;
 
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.InputCoercionException;
 import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.exc.InvalidFormatException;
 
@@ -17,6 +18,14 @@ final class JsonFaults {
             pointer.append('/').append(name == null ? String.valueOf(step.getIndex()) : name);
         }
         return pointer.toString();
+    }
+
+    /** A whole number that no field of ours could hold, e.g. twenty digits where a word is needed. */
+    static Fault tooLarge(InputCoercionException e) {
+        String pointer = e.processor() == null
+                ? ""
+                : e.processor().streamReadContext().pathAsPointer().toString();
+        return new Fault(pointer, "the number is too large", "wrong-form", "a value of the documented form", null);
     }
 
     static String words(JacksonException e) {

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param status the HTTP status
  * @param detail about this occurrence
  * @param instance the path that was asked for
+ * @param requestId finds the request in the log
  * @param errors for bad input, every fault found
  */
 public record Problem(
@@ -19,6 +20,7 @@ public record Problem(
         int status,
         String detail,
         String instance,
+        @Nullable String requestId,
         @Nullable List<Fault> errors) {
 
     static Problem of(ProblemType type, String detail, String instance, List<Fault> errors) {
@@ -28,6 +30,7 @@ public record Problem(
                 type.status().value(),
                 detail,
                 instance,
+                RequestIds.current(),
                 errors.isEmpty() ? null : List.copyOf(errors));
     }
 }

@@ -1,8 +1,10 @@
 package org.sunder.problem;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.io.EOFException;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.catalina.connector.ClientAbortException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -29,6 +31,7 @@ import org.springframework.web.context.request.WebRequest;
 import org.springframework.web.method.annotation.HandlerMethodValidationException;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.exc.InputCoercionException;
 import tools.jackson.databind.DatabindException;
 
 /** The one place where a failure becomes an answer. */
@@ -51,7 +54,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler({CannotCreateTransactionException.class, DataAccessResourceFailureException.class})
-    ResponseEntity<Object> storage(RuntimeException e, HttpServletRequest request) {
+    ResponseEntity<Object> storage(Exception e, HttpServletRequest request) {
         LOG.error("The database does not answer", e);
         HttpHeaders headers = new HttpHeaders();
         headers.set(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
@@ -60,6 +63,16 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     @ExceptionHandler(Exception.class)
     ResponseEntity<Object> unforeseen(Exception e, HttpServletRequest request) {
+        if (BodyLimit.exceeded(e)) {
+            return answer(ProblemType.BODY_TOO_LARGE, BodyLimit.DETAIL, List.of(), new HttpHeaders(), request);
+        }
+        if (SqlFailures.isUnavailable(e)) {
+            return storage(e, request);
+        }
+        if (SqlFailures.isConflict(e)) {
+            String detail = "Another change was stored first; this one was not.";
+            return answer(ProblemType.CONFLICT, detail, List.of(), new HttpHeaders(), request);
+        }
         LOG.error("Unforeseen failure", e);
         return answer(ProblemType.INTERNAL, "The request could not be handled.", List.of(), new HttpHeaders(), request);
     }
@@ -68,6 +81,10 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     protected @Nullable ResponseEntity<Object> handleHttpMessageNotReadable(
             HttpMessageNotReadableException e, HttpHeaders headers, HttpStatusCode status, WebRequest web) {
         HttpServletRequest request = servlet(web);
+        if (e.getCause() instanceof ClientAbortException || e.getCause() instanceof EOFException) {
+            LOG.debug("The caller hung up", e);
+            return null;
+        }
         if (BodyLimit.exceeded(e)) {
             return answer(ProblemType.BODY_TOO_LARGE, BodyLimit.DETAIL, List.of(), headers, request);
         }
@@ -75,6 +92,9 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         if (e.getCause() instanceof DatabindException bind && !bind.getPath().isEmpty()) {
             faults.add(new Fault(
                     JsonFaults.pointer(bind), JsonFaults.words(bind), "wrong-form", JsonFaults.allowed(bind), null));
+        }
+        if (e.getCause() instanceof InputCoercionException tooLarge) {
+            faults.add(JsonFaults.tooLarge(tooLarge));
         }
         if (!faults.isEmpty()) {
             return answer(ProblemType.INVALID_INPUT, summary(faults), faults, headers, request);
@@ -141,10 +161,15 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     static ResponseEntity<Object> answer(
             ProblemType type, String detail, List<Fault> faults, HttpHeaders headers, HttpServletRequest request) {
+        return answer(type, detail, faults, headers, request.getRequestURI());
+    }
+
+    static ResponseEntity<Object> answer(
+            ProblemType type, String detail, List<Fault> faults, HttpHeaders headers, String instance) {
         HttpHeaders all = new HttpHeaders();
         all.putAll(headers);
         all.setContentType(MediaType.APPLICATION_PROBLEM_JSON);
-        return new ResponseEntity<>(Problem.of(type, detail, request.getRequestURI(), faults), all, type.status());
+        return new ResponseEntity<>(Problem.of(type, detail, instance, faults), all, type.status());
     }
 
     static String summary(List<Fault> faults) {

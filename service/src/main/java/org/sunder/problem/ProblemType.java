@@ -17,6 +17,37 @@ public enum ProblemType {
             HttpStatus.BAD_REQUEST,
             "The body is not JSON",
             "The request body could not be read as one JSON document. The detail says where reading stopped."),
+    KEY_NEEDED(
+            "key-needed",
+            HttpStatus.UNAUTHORIZED,
+            "An access key is needed",
+            "Send an access key as Authorization: Bearer, or sign in with it at /sign-in."),
+    KEY_REFUSED(
+            "key-refused",
+            HttpStatus.UNAUTHORIZED,
+            "The access key is not valid",
+            "The key is unknown, was revoked, or has ended. Ask whoever gave it to you for a new one."),
+    NOT_ALLOWED(
+            "not-allowed",
+            HttpStatus.FORBIDDEN,
+            "The key does not allow this",
+            "A read-only key reads, a log-only key reads and logs tests and flights, a full key does everything of one"
+                    + " flyer, an admin key looks after flyers and keys besides."),
+    FROM_ANOTHER_SITE(
+            "from-another-site",
+            HttpStatus.FORBIDDEN,
+            "The request comes from another site",
+            "A page of another origin asked a browser to change something here; that is refused."),
+    UNKNOWN_HOST(
+            "unknown-host",
+            HttpStatus.MISDIRECTED_REQUEST,
+            "The service is not known by that name",
+            "The Host header names neither an address nor localhost nor a name listed in sunder.access.hosts."),
+    TOO_MANY_REQUESTS(
+            "too-many-requests",
+            HttpStatus.TOO_MANY_REQUESTS,
+            "Too many requests",
+            "This key or address asks more often than is allowed. Try again after the seconds in Retry-After."),
     NOT_FOUND(
             "not-found",
             HttpStatus.NOT_FOUND,
@@ -41,7 +72,7 @@ public enum ProblemType {
             "body-too-large",
             HttpStatus.CONTENT_TOO_LARGE,
             "The body is too large",
-            "A request body may be 256 kB at most."),
+            "A request body may be 256 kB at most, an import 20 MB."),
     UNSOUND_SETUP(
             "unsound-setup",
             HttpStatus.UNPROCESSABLE_CONTENT,

@@ -2,6 +2,9 @@ package org.sunder.airframe;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jakarta.persistence.EntityManagerFactory;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.sunder.Client;
@@ -13,6 +16,9 @@ class AirframeApiTest {
 
     @Autowired
     Client client;
+
+    @Autowired
+    EntityManagerFactory factory;
 
     @Test
     void createsAndReadsBackWithTheSameDigits() {
@@ -44,6 +50,23 @@ class AirframeApiTest {
         assertThat(changed.header("ETag")).isEqualTo("\"v1\"");
         assertThat(changed.body().path("units").asString()).isEqualTo("us");
         assertThat(client.put(path, other, "If-Match", "\"v0\"").status()).isEqualTo(412);
+    }
+
+    @Test
+    void aListOfJointsIsReadWithAsManyStatementsAsOneJoint() {
+        Statistics statistics = factory.unwrap(SessionFactory.class).getStatistics();
+        statistics.setStatisticsEnabled(true);
+        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        client.post(airframe + "/joints", Samples.JOINT);
+        statistics.clear();
+        client.get(airframe + "/joints");
+        long one = statistics.getPrepareStatementCount();
+        for (int i = 0; i < 4; i++) {
+            client.post(airframe + "/joints", Samples.JOINT);
+        }
+        statistics.clear();
+        assertThat(client.get(airframe + "/joints").body().path("items")).hasSize(5);
+        assertThat(statistics.getPrepareStatementCount()).isEqualTo(one).isLessThanOrEqualTo(3);
     }
 
     @Test

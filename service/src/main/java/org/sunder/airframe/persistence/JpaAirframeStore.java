@@ -121,6 +121,17 @@ class JpaAirframeStore implements AirframeStore {
     }
 
     @Override
+    public Optional<Setup> findSetup(UUID flyer, UUID jointId, int revision) {
+        return setups.findByFlyerIdAndJointIdAndRevision(flyer, jointId, revision)
+                .map(this::setup);
+    }
+
+    @Override
+    public List<Setup> setupsInForce(UUID flyer, UUID airframeId) {
+        return setups.inForce(flyer, airframeId).stream().map(this::setup).toList();
+    }
+
+    @Override
     public List<Setup> allSetups(UUID flyer) {
         return setups.findByFlyerIdOrderByJointIdAscRevisionAsc(flyer).stream()
                 .map(this::setup)

@@ -5,6 +5,9 @@ import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
@@ -18,6 +21,7 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
+import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.http.Created;
 import org.sunder.http.DurableTransactions;
@@ -66,7 +70,13 @@ class JointController {
             summary = "List the joints of an airframe",
             description = "The joints of an airframe with the setups in force, oldest first.")
     Page<JointView> list(@PathVariable UUID id) {
-        return new Page<>(airframes.jointsOf(id).stream().map(this::view).toList(), null);
+        List<Joint> joints = airframes.jointsOf(id);
+        Map<UUID, Setup> setups = airframes.setupsInForce(id);
+        return new Page<>(
+                joints.stream()
+                        .map(joint -> JointView.of(joint, Objects.requireNonNull(setups.get(joint.id()))))
+                        .toList(),
+                null);
     }
 
     @GetMapping("/api/joints/{id}")

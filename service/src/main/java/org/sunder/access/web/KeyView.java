@@ -1,0 +1,50 @@
+package org.sunder.access.web;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.time.Instant;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.sunder.access.AccessKey;
+import org.sunder.access.IssuedKey;
+import org.sunder.access.Scope;
+
+/** A key as answered. */
+@Schema(name = "AccessKey", description = "An access key, without its secret.")
+record KeyView(
+        UUID id,
+        @Schema(example = "phone") String name,
+        Scope scope,
+
+        @Schema(description = "How the key begins, to tell it from others.", example = "sunder_Ab3dE")
+        String prefix,
+
+        Instant createdAt,
+        @Nullable Instant expiresAt,
+
+        @Schema(description = "Last use, to the minute.") @Nullable Instant lastUsedAt,
+
+        @Nullable Instant revokedAt,
+
+        @Schema(description = "The key itself: in the answer that makes it and never again.") @Nullable String key) {
+
+    static KeyView of(AccessKey key) {
+        return of(key, null);
+    }
+
+    static KeyView of(IssuedKey issued) {
+        return of(issued.key(), issued.secret());
+    }
+
+    private static KeyView of(AccessKey key, @Nullable String secret) {
+        return new KeyView(
+                key.id(),
+                key.name(),
+                key.scope(),
+                key.prefix(),
+                key.createdAt(),
+                key.expiresAt(),
+                key.lastUsedAt(),
+                key.revokedAt(),
+                secret);
+    }
+}

@@ -1,0 +1,53 @@
+package org.sunder.access.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import org.springframework.http.HttpHeaders;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.web.AuthenticationEntryPoint;
+import org.springframework.security.web.access.AccessDeniedHandler;
+import org.sunder.problem.ProblemType;
+import org.sunder.problem.ProblemWriter;
+
+/** What a request without a key, or with one that does not reach so far, is told. */
+final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
+
+    private final ProblemWriter problems;
+
+    Refusals(ProblemWriter problems) {
+        this.problems = problems;
+    }
+
+    @Override
+    public void commence(HttpServletRequest request, HttpServletResponse response, AuthenticationException e)
+            throws IOException {
+        if (wantsPage(request)) {
+            String here =
+                    request.getRequestURI() + (request.getQueryString() == null ? "" : "?" + request.getQueryString());
+            response.setStatus(HttpServletResponse.SC_SEE_OTHER);
+            response.setHeader(HttpHeaders.LOCATION, "/sign-in?to=" + URLEncoder.encode(here, StandardCharsets.UTF_8));
+            return;
+        }
+        response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
+        problems.write(request, response, ProblemType.KEY_NEEDED);
+    }
+
+    @Override
+    public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException e)
+            throws IOException {
+        boolean known = request.getRequestURI().startsWith("/api/");
+        problems.write(request, response, known ? ProblemType.NOT_ALLOWED : ProblemType.NOT_FOUND);
+    }
+
+    private static boolean wantsPage(HttpServletRequest request) {
+        String accept = request.getHeader(HttpHeaders.ACCEPT);
+        return request.getMethod().equals("GET")
+                && accept != null
+                && accept.contains("text/html")
+                && !request.getRequestURI().startsWith("/api/");
+    }
+}

@@ -1,0 +1,41 @@
+package org.sunder.access.web;
+
+import jakarta.servlet.http.Cookie;
+import jakarta.servlet.http.HttpServletRequest;
+import java.time.Duration;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseCookie;
+import org.springframework.web.util.WebUtils;
+
+/** The cookie of a browser's session. Scripts cannot read it, and no other site can have it sent. */
+final class Sessions {
+
+    private static final String NAME = "sunder_session";
+    private static final Duration LONGEST = Duration.ofDays(30);
+
+    private Sessions() {}
+
+    static @Nullable String find(HttpServletRequest request) {
+        Cookie cookie = WebUtils.getCookie(request, NAME);
+        return cookie == null || cookie.getValue().isEmpty() ? null : cookie.getValue();
+    }
+
+    static String opened(HttpServletRequest request, String secret) {
+        return cookie(request, secret, LONGEST);
+    }
+
+    static String closed(HttpServletRequest request) {
+        return cookie(request, "", Duration.ZERO);
+    }
+
+    private static String cookie(HttpServletRequest request, String value, Duration age) {
+        return ResponseCookie.from(NAME, value)
+                .httpOnly(true)
+                .sameSite("Strict")
+                .secure(request.isSecure())
+                .path("/")
+                .maxAge(age)
+                .build()
+                .toString();
+    }
+}

@@ -1,0 +1,58 @@
+package org.sunder.upkeep;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Optional;
+import javax.sql.DataSource;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.support.JdbcUtils;
+import org.springframework.jdbc.support.MetaDataAccessException;
+import org.springframework.stereotype.Component;
+
+/** Copies of an embedded database, made while it is in use. A database server has means of its own. */
+@Component
+class Backups {
+
+    private static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
+
+    private final JdbcTemplate jdbc;
+    private final Path folder;
+    private final Clock clock;
+    private final boolean embedded;
+
+    Backups(DataSource source, @Value("${sunder.data-folder}") Path folder, Clock clock)
+            throws MetaDataAccessException {
+        this.jdbc = new JdbcTemplate(source);
+        this.folder = folder.resolve("backups");
+        this.clock = clock;
+        String url = JdbcUtils.extractDatabaseMetaData(source, meta -> meta.getURL());
+        this.embedded = url.startsWith("jdbc:h2:") && !url.startsWith("jdbc:h2:mem:");
+    }
+
+    /**
+     * Writes a copy.
+     *
+     * @param reason begins the name of the file
+     * @return the file; empty where the database is not a file of this service
+     */
+    Optional<Path> make(String reason) {
+        if (!embedded) {
+            return Optional.empty();
+        }
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        Path file = folder.resolve(reason + "-" + TIME.format(clock.instant()) + ".zip");
+        jdbc.update("backup to ?", file.toAbsolutePath().toString());
+        return Optional.of(file);
+    }
+}

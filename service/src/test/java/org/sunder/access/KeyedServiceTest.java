@@ -1,0 +1,31 @@
+package org.sunder.access;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.context.annotation.Import;
+import org.springframework.test.context.ContextConfiguration;
+import org.sunder.Client;
+import org.sunder.TestDatabase;
+import org.sunder.postgres.NeedsContainers;
+
+/** The whole service with keys on; one context for all tests that ask for it. */
+@Target(ElementType.TYPE)
+@Retention(RetentionPolicy.RUNTIME)
+@Tag("service")
+@ExtendWith(NeedsContainers.class)
+@SpringBootTest(
+        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
+        properties = {
+            "sunder.access.keys=true",
+            "sunder.access.hosts=club.example.org",
+            "sunder.access.requests-per-minute=100000",
+            "sunder.data-folder=target/keyed"
+        })
+@ContextConfiguration(initializers = TestDatabase.class)
+@Import(Client.class)
+public @interface KeyedServiceTest {}
