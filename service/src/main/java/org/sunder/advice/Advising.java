@@ -13,9 +13,11 @@ import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.FlightAdvice;
 import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.planning.Ladder;
+import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.planning.NoFlightCharge;
 import org.sunder.engine.planning.Planner;
 import org.sunder.engine.planning.PlanningCase;
+import org.sunder.engine.planning.SetupChange;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
@@ -35,14 +37,32 @@ public class Advising {
     /** What to do next at a joint in the setup in force. */
     @Transactional(readOnly = true)
     public NextAdvice next(UUID jointId) {
+        return next(jointId, false);
+    }
+
+    /**
+     * What to do next at a joint in the setup in force.
+     *
+     * @param explained whether to give the numbers behind the choice
+     */
+    @Transactional(readOnly = true)
+    public NextAdvice next(UUID jointId, boolean explained) {
         JointCase joint = cases.current(jointId);
         PlanningCase on = planning.of(joint, Estimates.TARGET);
+        NextStep step = Planner.nextCharge(on);
         return new NextAdvice(
-                Planner.nextCharge(on),
+                step,
                 EvidenceReport.of(on),
                 joint.posterior().correctionFactor(),
                 joint.physics(),
                 Measure.of(joint.setup().sheet()),
+                joint.airframe().units(),
+                explained && step instanceof NextStep.Fire ? Planner.compared(on) : List.of(),
+                step instanceof NextStep.ChangeSetup
+                        ? SetupChange.of(
+                                joint.physics(),
+                                StrictMath.exp(joint.posterior().logRatioFor(Estimates.TARGET)))
+                        : List.of(),
                 joint.basis());
     }
 

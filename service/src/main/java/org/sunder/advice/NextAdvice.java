@@ -1,9 +1,13 @@
 package org.sunder.advice;
 
+import java.util.List;
+import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.NextStep;
+import org.sunder.engine.planning.SetupChange;
+import org.sunder.engine.planning.Worth;
 import org.sunder.engine.quantity.Mass;
 
 /**
@@ -14,6 +18,9 @@ import org.sunder.engine.quantity.Mass;
  * @param correction learned factor on the handbook charge
  * @param physics the setup in physics
  * @param measure step of charges
+ * @param units units that the airframe is shown in
+ * @param compared what the charges compared are worth, where asked for
+ * @param changes other setups that would do, where the setup has to change
  * @param basis what it rests on
  */
 public record NextAdvice(
@@ -22,4 +29,7 @@ public record NextAdvice(
         CorrectionFactor correction,
         JointPhysics physics,
         Mass measure,
+        UnitSystem units,
+        List<Worth> compared,
+        List<SetupChange> changes,
         Basis basis) {}

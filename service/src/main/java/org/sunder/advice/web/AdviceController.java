@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.RestController;
 import org.sunder.advice.Advising;
 import org.sunder.advice.Estimates;
 import org.sunder.advice.History;
+import org.sunder.advice.NextAdvice;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
@@ -58,8 +59,16 @@ class AdviceController {
             summary = "What to fire next",
             description = "The main call: fire this much next on the ground, or stop, or change the setup; with the"
                     + " chances of each outcome and what would follow each.")
-    NextChargeView nextCharge(@PathVariable UUID id) {
-        return AdviceViews.next(advising.next(id));
+    NextChargeView nextCharge(
+            @PathVariable UUID id,
+            @Parameter(description = "Whether to give the numbers behind the choice.", example = "true")
+                    @RequestParam(defaultValue = "false")
+                    boolean explain,
+            @Parameter(description = "Units of the answer; the airframe's where not given.")
+                    @RequestParam(required = false)
+                    @Nullable UnitSystem units) {
+        NextAdvice advice = advising.next(id, explain);
+        return AdviceViews.next(advice, new Display(units == null ? advice.units() : units));
     }
 
     @GetMapping("/api/joints/{id}/flight-charge")

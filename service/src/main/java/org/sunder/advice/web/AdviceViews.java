@@ -18,7 +18,9 @@ import org.sunder.engine.physics.LogUncertainty;
 import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.planning.NextStep;
+import org.sunder.engine.planning.SetupChange;
 import org.sunder.engine.planning.TestsAlone;
+import org.sunder.engine.planning.Worth;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.CorrectionView;
 import org.sunder.groundtest.GroundTest;
@@ -64,7 +66,7 @@ final class AdviceViews {
                 estimate.basis());
     }
 
-    static NextChargeView next(NextAdvice advice) {
+    static NextChargeView next(NextAdvice advice, Display display) {
         NextStep step = advice.step();
         Mass measure = advice.measure();
         boolean fire = step instanceof NextStep.Fire;
@@ -81,8 +83,37 @@ final class AdviceViews {
                 CorrectionView.of(advice.correction()),
                 CeilingView.of(advice.physics().ceiling(), measure),
                 following(step, measure),
+                advice.changes().stream()
+                        .map(change -> change(change, measure, display))
+                        .toList(),
+                advice.compared().stream().map(worth -> compared(worth, advice)).toList(),
                 CautionView.all(),
                 advice.basis());
+    }
+
+    private static NextChargeView.SetupChangeView change(SetupChange change, Mass measure, Display display) {
+        JointPhysics physics = change.physics();
+        return new NextChargeView.SetupChangeView(
+                change.kind(),
+                change.pins().stream()
+                        .map(set -> new NextChargeView.PinsView(set.thread().toString(), set.count()))
+                        .toList(),
+                change.filler() > 0 ? display.volume(change.filler()) : null,
+                display.volume(physics.freeVolume()),
+                display.pressure(physics.thresholdPressure()),
+                Display.charge(physics.handbookCharge(), measure),
+                Display.charge(change.targetCharge(), measure),
+                CeilingView.of(physics.ceiling(), measure));
+    }
+
+    private static NextChargeView.ComparedView compared(Worth worth, NextAdvice advice) {
+        double target = advice.physics().handbookCharge() * StrictMath.exp(worth.logTarget());
+        return new NextChargeView.ComparedView(
+                Display.onMeasure(worth.charge(), advice.measure()),
+                ProbabilityView.rounded(worth.separated()),
+                Display.charge(target, advice.measure()),
+                ProbabilityView.rounded(worth.finished()),
+                digits(worth.loss()));
     }
 
     static FlightChargeView flight(FlightReport report, BigDecimal reliability, Display display) {
@@ -127,7 +158,11 @@ final class AdviceViews {
                         QUESTIONS,
                         "/api/ground-tests/" + test.id() + "/void")
                 : null;
-        return new LoggedTestView(GroundTestView.of(test), CorrectionView.of(next.correction()), surprise, next(next));
+        return new LoggedTestView(
+                GroundTestView.of(test),
+                CorrectionView.of(next.correction()),
+                surprise,
+                next(next, new Display(next.units())));
     }
 
     static Decision decision(NextStep step) {

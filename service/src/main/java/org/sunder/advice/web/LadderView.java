@@ -58,7 +58,9 @@ record LadderView(
     record PackingView(
             @Schema(example = "3") int tests,
 
-            @Schema(description = "Powder for the tests and for the flight and backup charge after them.")
+            @Schema(
+                    description =
+                            "Powder for the tests and for the flight and backup charge after them, with a quarter to spare.")
             Mass powder,
 
             @Schema(description = "One a test and two for the flight.", example = "5")

@@ -1,6 +1,7 @@
 package org.sunder.advice.web;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.Basis;
@@ -9,7 +10,10 @@ import org.sunder.airframe.CeilingView;
 import org.sunder.caution.CautionView;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.planning.Evidence;
+import org.sunder.engine.planning.SetupChange;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.Pressure;
+import org.sunder.engine.quantity.Volume;
 import org.sunder.groundtest.CorrectionView;
 import org.sunder.groundtest.ProbabilityView;
 
@@ -51,8 +55,61 @@ record NextChargeView(
         @Schema(description = "What would follow each outcome.")
         List<FollowingView> then,
 
+        @Schema(
+                description =
+                        "Other setups that would bring the target below the ceiling, where the decision is to change"
+                                + " the setup: the least change of each kind. Empty where none does, as under a ceiling that falls"
+                                + " with the setup; state a structural limit then.")
+        List<SetupChangeView> options,
+
+        @Schema(description = "The numbers behind the choice, where asked for: what each charge compared leads to.")
+        List<ComparedView> compared,
+
         List<CautionView> cautions,
         Basis basis) {
+
+    /** Another setup that would do. */
+    @Schema(name = "SetupChange", description = "Another setup that would do, if the correction learned so far holds.")
+    record SetupChangeView(
+            SetupChange.Kind kind,
+            @Schema(description = "The pins of that setup.") List<PinsView> pins,
+
+            @Schema(description = "Volume to fill with something solid, where less volume is the change.") @Nullable Volume filler,
+
+            Volume freeVolume,
+            Pressure thresholdPressure,
+            Mass handbookCharge,
+
+            @Schema(description = "Charge that it is likely to need; an estimate, not a charge to fly.")
+            Mass targetCharge,
+
+            CeilingView ceiling) {}
+
+    /** Pins of one thread. */
+    @Schema(name = "PinsOfOneThread", description = "Pins of one thread.")
+    record PinsView(
+            @Schema(example = "M2.5") String thread,
+            @Schema(example = "2") int count) {}
+
+    /** What firing a charge is expected to lead to. */
+    @Schema(name = "ComparedCharge", description = "What firing a charge is expected to lead to.")
+    record ComparedView(
+            Mass charge,
+
+            @Schema(description = "Chance that it separates the joint.", example = "0.57")
+            BigDecimal separated,
+
+            @Schema(description = "Charge for the target reliability after it, geometric mean over its outcomes.")
+            Mass targetAfter,
+
+            @Schema(description = "Chance that testing may stop after it.", example = "0.12")
+            BigDecimal finished,
+
+            @Schema(
+                    description = "What is weighed, the less the better: ln of the target charge over the handbook"
+                            + " charge, and 0.1 where a further test is needed.",
+                    example = "0.61")
+            BigDecimal loss) {}
 
     /** What would follow an outcome. */
     @Schema(name = "Following", description = "What would follow an outcome.")

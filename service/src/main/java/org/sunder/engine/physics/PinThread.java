@@ -60,6 +60,11 @@ public enum PinThread {
         return List.of(values());
     }
 
+    /** Whether it is of the metric family. */
+    public boolean isMetric() {
+        return symbol.startsWith("M");
+    }
+
     /** Nominal outer diameter in metres. */
     public double majorDiameter() {
         return majorDiameter;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.hipparchus.util.FastMath;
 import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Outcome;
@@ -155,15 +156,31 @@ public final class Planner {
         return Math.min(highest, on.stepsAtMost(on.handbookCharge() * FastMath.exp(x)));
     }
 
-    /** The candidate of least loss that every safeguard allows; ties go to the smaller charge. */
+    /** The candidate of least loss; ties go to the smaller charge. */
     private static OptionalInt best(PlanningCase on, List<Integer> candidates) {
+        return rated(on, candidates)
+                .min(Comparator.comparingDouble(Worth::loss))
+                .map(worth -> OptionalInt.of(worth.steps()))
+                .orElse(OptionalInt.empty());
+    }
+
+    /** What every candidate that all safeguards allow is worth, the smallest first. */
+    private static Stream<Worth> rated(PlanningCase on, List<Integer> candidates) {
         Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
-        record Rated(int steps, double loss) {}
         return candidates.stream()
-                .map(steps -> new Rated(steps, Worth.loss(outlook.after(on.logRatio(steps)), on, steps)))
-                .sorted(Comparator.comparingDouble(Rated::loss))
-                .mapToInt(Rated::steps)
                 .filter(steps -> Safeguards.checkTest(on, steps).isEmpty())
-                .findFirst();
+                .map(steps -> Worth.of(outlook.after(on.logRatio(steps)), on, steps));
+    }
+
+    /**
+     * The numbers behind a choice: what each charge compared is expected to lead to, the smallest first; empty where no
+     * test is called for or none is allowed.
+     */
+    public static List<Worth> compared(PlanningCase on) {
+        int highest = highestWithinLimits(on);
+        int top = highest < 1 ? 0 : highestAllowed(on, highest);
+        return top < 1
+                ? List.of()
+                : rated(on, candidates(on, top, Target.of(on))).toList();
     }
 }

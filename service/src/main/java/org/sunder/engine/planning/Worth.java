@@ -4,20 +4,29 @@ import java.util.List;
 import org.sunder.engine.learning.Forecast;
 import org.sunder.engine.learning.Outcome;
 
-/** What a firing is worth: the less, the better. */
-final class Worth {
+/**
+ * What a firing is worth.
+ *
+ * @param steps its steps of the measure
+ * @param charge its charge, kg
+ * @param separated chance that it separates the joint
+ * @param logTarget expected ln of (target charge / handbook charge) after it
+ * @param finished chance that testing may stop after it
+ * @param loss what is weighed, the less the better: {@code logTarget} and the price of a further test where one is needed
+ */
+public record Worth(int steps, double charge, double separated, double logTarget, double finished, double loss) {
 
-    private Worth() {}
-
-    /** Expected ln of the target charge after a firing, plus the price of a further test where one is needed. */
-    static double loss(List<Forecast> forecasts, PlanningCase on, int steps) {
-        double loss = 0;
+    static Worth of(List<Forecast> forecasts, PlanningCase on, int steps) {
+        double separated = 0;
+        double logTarget = 0;
+        double finished = 0;
         for (Forecast forecast : forecasts) {
-            double toCome =
-                    done(forecast, on, on.logRatio(steps)) ? 0 : on.goal().pricePerTest();
-            loss += forecast.probability() * (forecast.logRatio() + toCome);
+            logTarget += forecast.probability() * forecast.logRatio();
+            separated += forecast.outcome() == Outcome.SEPARATED ? forecast.probability() : 0;
+            finished += done(forecast, on, on.logRatio(steps)) ? forecast.probability() : 0;
         }
-        return loss;
+        double loss = logTarget + (1 - finished) * on.goal().pricePerTest();
+        return new Worth(steps, on.charge(steps), separated, logTarget, finished, loss);
     }
 
     /**

