@@ -31,7 +31,7 @@ export function makeForm(joint, draft, whenSaved) {
   let saving = false;
 
   const charge = h('input', { id: 'charge', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'charge-fault', value: (draft && draft.charge) || '' });
-  const fired = h('input', { id: 'fired', type: 'datetime-local', 'aria-describedby': 'fired-fault', value: (draft && draft.fired) || localText(new Date()) });
+  const fired = h('input', { id: 'fired', type: 'datetime-local', 'aria-describedby': 'fired-fault', value: draft && (draft.timeTouched || draft.tapped) ? draft.fired : localText(new Date()) });
   const damaged = h('input', { id: 'damaged', type: 'checkbox', checked: Boolean(draft && draft.damaged) });
   const notes = h('textarea', { id: 'notes', rows: '3', maxlength: '2000', value: (draft && draft.notes) || '' });
   const speed = h('input', { id: 'speed', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'speed-fault', value: (draft && draft.speed) || '' });

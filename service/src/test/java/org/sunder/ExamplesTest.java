@@ -97,7 +97,8 @@ class ExamplesTest {
             {"checkVents", "vents"},
             {"checkFit", "fit"},
             {"checkInsertion", "insertion"},
-            {"checkSpeed", "speed"}
+            {"checkSpeed", "speed"},
+            {"checkSetup", "setup"}
         };
         for (String[] each : checks) {
             check(guard, each[0], client.post("/api/checks/" + each[1], request(each[0])), 200);

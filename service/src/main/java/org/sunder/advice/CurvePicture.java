@@ -16,11 +16,11 @@ import org.sunder.picture.Trace;
 /** The curve in its band, and under it a lane for each outcome with a mark at every charge that was fired. */
 public final class CurvePicture {
 
-    private static final double WIDTH = 640;
-    private static final double LEFT = 92;
+    private static final double WIDTH = 440;
+    private static final double LEFT = 84;
     private static final double RIGHT = WIDTH - 16;
     private static final double TOP = 40;
-    private static final double BOTTOM = 260;
+    private static final double BOTTOM = 230;
     private static final double LANE = 26;
     private static final double MARK = 34; // room that a mark needs along the charge
     private static final double SIZE = 15;
@@ -108,7 +108,7 @@ public final class CurvePicture {
 
     private void charges(Svg svg, double axis) {
         svg.line(LEFT, axis, RIGHT, axis, Line.THIN);
-        for (BigDecimal tick : charge.ticks(8)) {
+        for (BigDecimal tick : charge.ticks(6)) {
             double x = charge.at(tick.doubleValue());
             svg.line(x, axis, x, axis + 5, Line.THIN).text(x, axis + 20, SIZE, Anchor.MIDDLE, tick.toPlainString());
         }

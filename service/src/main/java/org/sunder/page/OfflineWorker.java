@@ -29,7 +29,9 @@ class OfflineWorker {
     OfflineWorker() throws IOException {
         var resolver = new PathMatchingResourcePatternResolver();
         List<Resource> assets = sorted(resolver.getResources("classpath:/static/assets/*"));
-        List<Resource> templates = sorted(resolver.getResources("classpath:/templates/page/f*.html"));
+        List<Resource> templates = List.of(
+                new ClassPathResource("templates/page/field.html"),
+                new ClassPathResource("templates/page/fragments.html"));
         Resource source = new ClassPathResource("worker.js");
         String files = assets.stream()
                 .map(asset -> "'/assets/" + asset.getFilename() + "'")

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
@@ -20,6 +22,8 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
@@ -35,6 +39,12 @@ final class Browser implements AutoCloseable {
     private static final Path DRIVER = path("SUNDER_CHROMEDRIVER", "/usr/bin/chromedriver");
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
     private static final Duration PATIENCE = Duration.ofSeconds(40);
+
+    private static final Logger DRIVER_LOG = Logger.getLogger("org.openqa.selenium");
+
+    static {
+        DRIVER_LOG.setLevel(Level.SEVERE); // it warns of devtools that are not used here
+    }
 
     private final ChromeDriver driver;
 
@@ -200,6 +210,14 @@ final class Browser implements AutoCloseable {
             throw new IllegalStateException(e);
         }
         assertThat(png).isNotEmpty();
+    }
+
+    /** What the browser blocked because a page's policy forbids it, since this was last asked. */
+    List<String> blocked() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .map(LogEntry::getMessage)
+                .filter(message -> message.contains("Content Security Policy"))
+                .toList();
     }
 
     /** Ends the browser at once, as an empty battery would. */

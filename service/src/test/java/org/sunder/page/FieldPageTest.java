@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.WindowType;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.sunder.Client;
@@ -319,6 +321,44 @@ class FieldPageTest {
         weather.turns(Sky.CLEAR);
         phone.says(".state", SENT);
         assertThat(tests()).hasSize(1);
+    }
+
+    @Test
+    void waitsForASignInAndSendsThen() {
+        openJoint();
+        weather.turns(Sky.SIGNED_OUT);
+        log("separated");
+        phone.says("#unsent", "Sign in again");
+        phone.says(".state", WAITS);
+        weather.turns(Sky.CLEAR);
+        phone.click("#unsent button");
+        phone.says(".state", SENT);
+        assertThat(tests()).hasSize(1);
+    }
+
+    /** By the browser's lock on the machine itself, by a lease in the store over plain http, where there is no such lock. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void oneTabSendsAtATime(boolean secure) {
+        phone.close();
+        phone = Browser.open(profile.resolve("tabs"), "--host-resolver-rules=MAP field.test 127.0.0.1");
+        String path = "/field/" + joint;
+        String address = secure ? weather.url(path) : weather.plainUrl(path);
+        phone.go(address);
+        phone.find(".charge");
+        assertThat(phone.script("return Boolean(navigator.locks)")).isEqualTo(secure);
+        weather.turns(Sky.DOWN);
+        log("none");
+        phone.says(".state", WAITS);
+        weather.turns(Sky.CLEAR);
+        phone.driver().switchTo().newWindow(WindowType.TAB);
+        phone.go(address);
+        phone.driver().switchTo().newWindow(WindowType.TAB);
+        phone.go(address);
+        phone.says(".state", SENT);
+        phone.says("#unsent", "Nothing waits to be sent");
+        assertThat(tests()).hasSize(1);
+        assertThat(weather.posted()).isEqualTo(1);
     }
 
     @Test

@@ -16,8 +16,12 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 
-/** The network between phone and service, with everything that goes wrong at a field. */
+/**
+ * The network between phone and service, with everything that goes wrong at a field. Nothing that passes may run scripts or
+ * styles in line, or reach another host.
+ */
 final class Weather implements AutoCloseable {
 
     /** What the network does. */
@@ -29,6 +33,8 @@ final class Weather implements AutoCloseable {
         ANSWERS_LOST,
         /** What is posted arrives twice at once. */
         DOUBLED,
+        /** The service does not know who asks any more. */
+        SIGNED_OUT,
         /** Somebody else answers everything with a page of their own. */
         PORTAL
     }
@@ -43,6 +49,7 @@ final class Weather implements AutoCloseable {
     private final ExecutorService threads = Executors.newCachedThreadPool();
     private final HttpServer server;
     private final int port;
+    private final AtomicInteger posted = new AtomicInteger();
     private volatile Sky sky = Sky.CLEAR;
 
     Weather(int port) throws IOException {
@@ -55,6 +62,11 @@ final class Weather implements AutoCloseable {
 
     void turns(Sky next) {
         sky = next;
+    }
+
+    /** How many posts reached the service. */
+    int posted() {
+        return posted.get();
     }
 
     String url(String path) {
@@ -76,9 +88,14 @@ final class Weather implements AutoCloseable {
                 return;
             }
             if (now == Sky.PORTAL) {
-                answer(exchange, 200, "<!doctype html><title>Welcome to the network of the field</title>");
+                answer(exchange, 200, "text/html", "<!doctype html><title>Welcome to the network of the field</title>");
                 return;
             }
+            if (now == Sky.SIGNED_OUT && exchange.getRequestURI().getPath().startsWith("/api/")) {
+                answer(exchange, 401, "application/problem+json", "{\"title\":\"Who are you?\",\"status\":401}");
+                return;
+            }
+            posted.addAndGet(post ? 1 : 0);
             var asked = request(exchange, body);
             var twin = post && now == Sky.DOUBLED
                     ? client.sendAsync(asked, HttpResponse.BodyHandlers.ofByteArray())
@@ -95,6 +112,7 @@ final class Weather implements AutoCloseable {
                     exchange.getResponseHeaders().put(name, List.copyOf(values));
                 }
             });
+            exchange.getResponseHeaders().set("Content-Security-Policy", "default-src 'self'");
             int length = answer.body().length;
             exchange.sendResponseHeaders(answer.statusCode(), length == 0 ? -1 : length);
             exchange.getResponseBody().write(answer.body());
@@ -103,9 +121,9 @@ final class Weather implements AutoCloseable {
         }
     }
 
-    private static void answer(HttpExchange exchange, int status, String html) throws IOException {
-        byte[] bytes = html.getBytes(StandardCharsets.UTF_8);
-        exchange.getResponseHeaders().set("Content-Type", "text/html");
+    private static void answer(HttpExchange exchange, int status, String type, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        exchange.getResponseHeaders().set("Content-Type", type);
         exchange.sendResponseHeaders(status, bytes.length);
         exchange.getResponseBody().write(bytes);
     }

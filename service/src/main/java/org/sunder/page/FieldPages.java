@@ -15,14 +15,14 @@ import org.springframework.web.bind.annotation.ResponseBody;
 /** The page used at the field. It is the same for everyone and every joint, so that a phone can keep it. */
 @Hidden
 @Controller
-class FieldController {
+class FieldPages {
 
     private static final MediaType SCRIPT = new MediaType("text", "javascript");
     private static final MediaType MANIFEST = new MediaType("application", "manifest+json");
 
     private final OfflineWorker worker;
 
-    FieldController(OfflineWorker worker) {
+    FieldPages(OfflineWorker worker) {
         this.worker = worker;
     }
 
