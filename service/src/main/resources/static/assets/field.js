@@ -77,7 +77,7 @@ async function fillList() {
 function nothingKnown() {
   if (freshness.state === 'fresh') return ['There is no joint yet. ', h('a', { href: '/' }, 'Begin with an airframe.')];
   if (freshness.state === 'unreachable') return 'The service cannot be reached, and this phone knows no joint yet.';
-  if (freshness.state === 'signed-out') return h('a', { href: '/sign-in' }, 'Sign in to see your joints.');
+  if (freshness.state === 'signed-out') return signIn('Sign in to see your joints.');
   return 'Asking the service…';
 }
 
@@ -197,8 +197,12 @@ function elsewhere(open) {
   return others.size ? ['At: ', [...others].map(([id, title], i) => [i ? '; ' : '', link('/field/' + id, {}, title)])] : null;
 }
 
+function signIn(words) {
+  return h('a', { href: '/sign-in?to=' + encodeURIComponent(location.pathname) }, words);
+}
+
 function connection() {
-  if (freshness.state === 'signed-out') return h('a', { href: '/sign-in' }, 'Sign in again, then they are sent.');
+  if (freshness.state === 'signed-out') return signIn('Sign in again, then they are sent.');
   return progress.trouble || (freshness.state === 'unreachable' ? 'The service cannot be reached just now; the plans kept on this phone are shown.' : '');
 }
 

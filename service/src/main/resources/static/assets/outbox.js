@@ -3,7 +3,7 @@
 
 import { all, change, changed, get, write } from './store.js';
 import { NoAnswer, ask } from './api.js';
-import { learned } from './known.js';
+import { freshness, learned } from './known.js';
 
 const LOCK = 'sunder-outbox';
 const LEASE = 30000; // ms; longer than one request may take
@@ -157,7 +157,10 @@ function stopped(trouble, seconds) {
 
 /** What an answer that is no success means: try again later, or refused. */
 function verdict(answer) {
-  if (answer.status === 401) return stopped('Sign in again, then the tests are sent.', 0);
+  if (answer.status === 401) {
+    freshness.state = 'signed-out';
+    return stopped('Sign in again, then the tests are sent.', 0);
+  }
   const busy = answer.status === 409 && String(answer.body.type).endsWith('request-in-flight');
   const passing = answer.status >= 500 || [408, 425, 429].includes(answer.status) || busy;
   return passing ? stopped('The service is busy; it is tried again by itself.', answer.wait) : null;
@@ -166,6 +169,7 @@ function verdict(answer) {
 async function logged(entry, answer) {
   if (answer.ok) {
     const test = answer.body && answer.body.test;
+    if (freshness.state === 'signed-out') freshness.state = 'fresh';
     if (!test || test.jointId !== entry.jointId || !test.id) throw new NoAnswer('the answer names no test');
     await change('outbox', entry.key, (e) => e && {
       ...e, state: 'stored', testId: test.id, storedAt: new Date().toISOString(), surprise: answer.body.surprise || null,

@@ -112,7 +112,10 @@ final class Weather implements AutoCloseable {
                     exchange.getResponseHeaders().put(name, List.copyOf(values));
                 }
             });
-            exchange.getResponseHeaders().set("Content-Security-Policy", "default-src 'self'");
+            // The card to print carries its own style, so that it can be saved as one file.
+            if (!exchange.getRequestURI().getPath().endsWith("/ladder")) {
+                exchange.getResponseHeaders().set("Content-Security-Policy", "default-src 'self'");
+            }
             int length = answer.body().length;
             exchange.sendResponseHeaders(answer.statusCode(), length == 0 ? -1 : length);
             exchange.getResponseBody().write(answer.body());
