@@ -53,6 +53,7 @@ class ExamplesTest {
         check(guard, "voidGroundTest", client.post(test + "/void", request("voidGroundTest")), 200);
         check(guard, "unvoidGroundTest", client.post(test + "/unvoid", request("unvoidGroundTest")), 200);
         testUntilDone(at);
+        check(guard, "getCurve", client.get(at + "/curve"), 200);
         check(guard, "getFleetCorrection", client.get("/api/fleet/correction"), 200);
         check(guard, "logFlightEvent", client.post(at + "/flight-events", request("logFlightEvent")), 201);
         check(guard, "listFlightEvents", client.get(at + "/flight-events"), 200);
@@ -96,7 +97,8 @@ class ExamplesTest {
             {"checkVents", "vents"},
             {"checkFit", "fit"},
             {"checkInsertion", "insertion"},
-            {"checkSpeed", "speed"}
+            {"checkSpeed", "speed"},
+            {"checkSetup", "setup"}
         };
         for (String[] each : checks) {
             check(guard, each[0], client.post("/api/checks/" + each[1], request(each[0])), 200);

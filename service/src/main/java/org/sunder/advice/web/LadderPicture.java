@@ -108,7 +108,7 @@ final class LadderPicture {
     private void bar(double x, double y, double length, double turn) {
         svg.append(String.format(
                 Locale.ROOT,
-                "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"7\" fill=\"none\" stroke=\"currentColor\""
+                "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"7\" stroke=\"currentColor\""
                         + " stroke-width=\"1.5\" transform=\"rotate(%.0f %.1f %.1f)\"/>",
                 x,
                 y - 3.5,

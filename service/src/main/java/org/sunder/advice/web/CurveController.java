@@ -1,0 +1,40 @@
+package org.sunder.advice.web;
+
+import io.swagger.v3.oas.annotations.Hidden;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.UUID;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RestController;
+import org.sunder.advice.CurvePicture;
+import org.sunder.advice.Curves;
+
+/** The curve of a joint: JSON, or a picture. */
+@RestController
+@Tag(name = "Advice")
+class CurveController {
+
+    private final Curves curves;
+
+    CurveController(Curves curves) {
+        this.curves = curves;
+    }
+
+    @GetMapping(path = "/api/joints/{id}/curve", produces = MediaType.APPLICATION_JSON_VALUE)
+    @Operation(
+            operationId = "getCurve",
+            summary = "Chance of separating against charge",
+            description = "The curve of the setup in force with its band, and every firing as a mark along it. Accept"
+                    + " image/svg+xml gives the picture.")
+    CurveView curve(@PathVariable UUID id) {
+        return CurveView.of(curves.of(id));
+    }
+
+    @Hidden
+    @GetMapping(path = "/api/joints/{id}/curve", produces = "image/svg+xml")
+    String picture(@PathVariable UUID id) {
+        return CurvePicture.of(curves.of(id)).replace("<svg ", "<svg color=\"#111\" ");
+    }
+}

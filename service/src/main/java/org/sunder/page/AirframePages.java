@@ -1,0 +1,122 @@
+package org.sunder.page;
+
+import java.util.List;
+import java.util.UUID;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.sunder.advice.Advising;
+import org.sunder.advice.Curves;
+import org.sunder.advice.Estimates;
+import org.sunder.advice.FlightReport;
+import org.sunder.advice.History;
+import org.sunder.advice.Standing;
+import org.sunder.advice.Standings;
+import org.sunder.airframe.Airframe;
+import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.Measure;
+import org.sunder.airframe.Setup;
+import org.sunder.airframe.SetupPhysics;
+import org.sunder.engine.planning.TestsAlone;
+import org.sunder.problem.ProblemException;
+
+/** One airframe: its story, and the sheet to fly it by. */
+@Controller
+class AirframePages extends Pages {
+
+    private final Airframes airframes;
+    private final SetupPhysics physics;
+    private final Standings standings;
+    private final Curves curves;
+    private final History history;
+    private final Advising advising;
+
+    AirframePages(
+            Airframes airframes,
+            SetupPhysics physics,
+            Standings standings,
+            Curves curves,
+            History history,
+            Advising advising) {
+        this.airframes = airframes;
+        this.physics = physics;
+        this.standings = standings;
+        this.curves = curves;
+        this.history = history;
+        this.advising = advising;
+    }
+
+    @GetMapping(path = "/airframes/{id}", produces = MediaType.TEXT_HTML_VALUE)
+    String airframe(@PathVariable UUID id, Model model) {
+        Airframe airframe = airframes.get(id);
+        List<TimelineEntry> entries =
+                history.of(id).stream().map(TimelineEntry::of).toList();
+        model.addAttribute("airframe", airframe);
+        model.addAttribute(
+                "joints",
+                joints(id).stream().map(standing -> story(airframe, standing)).toList());
+        model.addAttribute("entries", entries);
+        model.addAttribute(
+                "reasons",
+                entries.stream().filter(entry -> entry.reason() != null).toList());
+        return "page/airframe";
+    }
+
+    @GetMapping(path = "/airframes/{id}/flight-day", produces = MediaType.TEXT_HTML_VALUE)
+    String flightDay(@PathVariable UUID id, Model model) {
+        model.addAttribute("airframe", airframes.get(id));
+        model.addAttribute("joints", joints(id).stream().map(this::flight).toList());
+        return "page/flight-day";
+    }
+
+    private List<Standing> joints(UUID airframeId) {
+        return standings.byAirframe().getOrDefault(airframeId, List.of());
+    }
+
+    private JointStory story(Airframe airframe, Standing standing) {
+        UUID joint = standing.joint().id();
+        return JointStory.of(
+                JointSheet.of(standing),
+                curves.of(joint),
+                SetupColumns.of(airframes.setupsOf(joint), physics::of, new Display(airframe.units())));
+    }
+
+    private FlightSheetJoint flight(Standing standing) {
+        Setup setup = airframes.currentSetup(standing.joint());
+        String pins = SetupColumns.pins(setup.sheet());
+        String ceiling = Words.of(Display.limit(physics.of(setup).ceiling().chargeKg(), Measure.of(setup.sheet())));
+        JointSheet sheet = JointSheet.of(standing);
+        try {
+            return flight(
+                    sheet,
+                    setup,
+                    pins,
+                    ceiling,
+                    advising.flight(standing.joint().id(), Estimates.TARGET));
+        } catch (ProblemException none) {
+            return new FlightSheetJoint(
+                    sheet, setup.revision(), pins, ceiling, null, null, false, null, null, none.getMessage());
+        }
+    }
+
+    private static FlightSheetJoint flight(
+            JointSheet sheet, Setup setup, String pins, String ceiling, FlightReport report) {
+        var charge = report.charge();
+        TestsAlone alone = charge.testsAlone();
+        return new FlightSheetJoint(
+                sheet,
+                setup.revision(),
+                pins,
+                ceiling,
+                Words.of(Display.onMeasure(charge.charge(), report.measure())),
+                Words.of(Display.onMeasure(charge.backup().charge(), report.measure())),
+                charge.backup().bound(),
+                Words.percent(charge.modelChance()),
+                alone.separated() + " of " + alone.counted() + " separated: at least "
+                        + Words.percent(alone.lowerBound()),
+                null);
+    }
+}

@@ -1,0 +1,87 @@
+package org.sunder.page;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.picture.Axis;
+import org.sunder.picture.Svg;
+import org.sunder.picture.Svg.Anchor;
+import org.sunder.picture.Svg.Line;
+
+/** Corrections as intervals, one a row: how a joint's narrowed test by test, or how those of a fleet compare. */
+final class CorrectionPicture {
+
+    private static final double WIDTH = 440;
+    private static final double LEFT = 154;
+    private static final double RIGHT = WIDTH - 24;
+    private static final double TOP = 12;
+    private static final double ROW = 30;
+    private static final double SIZE = 15;
+    private static final double WIDEST = 4;
+    private static final List<Double> TICKS = List.of(0.25, 0.5, 0.7, 1.0, 1.4, 2.0, 4.0);
+
+    /**
+     * One interval.
+     *
+     * @param label what it is of
+     * @param outcome the outcome of the test it follows, if it follows one
+     * @param counted whether that test is in the fit
+     * @param factor the interval
+     */
+    record Row(String label, @Nullable Outcome outcome, boolean counted, CorrectionFactor factor) {}
+
+    private CorrectionPicture() {}
+
+    /** The picture of some rows, topmost first; at least one. */
+    static String of(String title, List<Row> rows) {
+        Axis axis = axis(rows);
+        double bottom = TOP + rows.size() * ROW;
+        Svg svg = new Svg(WIDTH, bottom + 48, title, words(rows));
+        for (double tick : TICKS) {
+            double log = Math.log(tick);
+            if (log >= axis.low() && log <= axis.high()) {
+                svg.line(axis.at(log), TOP, axis.at(log), bottom, tick == 1 ? Line.THIN : Line.FAINT)
+                        .text(axis.at(log), bottom + 18, SIZE, Anchor.MIDDLE, Words.digits(tick));
+            }
+        }
+        for (int i = 0; i < rows.size(); i++) {
+            draw(svg, rows.get(i), TOP + (i + 0.5) * ROW, axis);
+        }
+        svg.text((LEFT + RIGHT) / 2, bottom + 38, SIZE, Anchor.MIDDLE, "correction, times the handbook charge");
+        return svg.end();
+    }
+
+    private static Axis axis(List<Row> rows) {
+        double reach = rows.stream()
+                .mapToDouble(
+                        row -> Math.max(row.factor().high(), 1 / row.factor().low()))
+                .max()
+                .orElse(2);
+        double reached = Math.log(Math.min(WIDEST, Math.max(1.45, reach * 1.03)));
+        return new Axis(-reached, reached, LEFT, RIGHT);
+    }
+
+    private static void draw(Svg svg, Row row, double y, Axis axis) {
+        svg.text(0, y + 5, SIZE, Anchor.START, row.label());
+        if (row.outcome() != null) {
+            svg.mark(LEFT - 24, y, row.outcome(), row.counted(), row.outcome() + (row.counted() ? "" : ", void"));
+        }
+        double low = axis.within(Math.log(row.factor().low()));
+        double high = axis.within(Math.log(row.factor().high()));
+        double median = axis.within(Math.log(row.factor().median()));
+        svg.line(low, y, high, y, row.counted() ? Line.BOLD : Line.DOTTED);
+        svg.line(low, y - 5, low, y + 5, Line.THIN).line(high, y - 5, high, y + 5, Line.THIN);
+        svg.line(median, y - 8, median, y + 8, Line.BOLD);
+    }
+
+    private static String words(List<Row> rows) {
+        StringBuilder words = new StringBuilder("Median and 90 % interval of each. ");
+        rows.forEach(row -> words.append(row.label())
+                .append(row.outcome() == null ? "" : ", " + row.outcome() + (row.counted() ? "" : " (void)"))
+                .append(": ")
+                .append(Words.of(row.factor()))
+                .append(". "));
+        return words.toString();
+    }
+}

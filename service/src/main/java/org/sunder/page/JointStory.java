@@ -1,0 +1,38 @@
+package org.sunder.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.sunder.advice.Curve;
+import org.sunder.advice.CurvePicture;
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.groundtest.GroundTest;
+
+/**
+ * What a joint has been through.
+ *
+ * @param sheet where it stands
+ * @param curve picture of chance against charge
+ * @param correction picture of how the correction narrowed, empty before the first test
+ * @param setups side by side
+ */
+record JointStory(JointSheet sheet, String curve, String correction, SetupColumns setups) {
+
+    static JointStory of(JointSheet sheet, Curve curve, SetupColumns setups) {
+        List<CorrectionPicture.Row> rows = new ArrayList<>();
+        for (int i = 0; i < curve.marks().size(); i++) {
+            GroundTest test = curve.marks().get(i).test();
+            rows.add(new CorrectionPicture.Row(
+                    (i + 1) + ". " + Words.of(test.report().charge()),
+                    test.report().outcome(),
+                    test.counted(),
+                    test.correctionAfter()));
+        }
+        CorrectionFactor now = sheet.factor();
+        rows.add(new CorrectionPicture.Row("now", null, true, now));
+        return new JointStory(
+                sheet,
+                CurvePicture.of(curve),
+                rows.size() == 1 ? "" : CorrectionPicture.of("The correction as it narrowed", rows),
+                setups);
+    }
+}

@@ -1,0 +1,118 @@
+package org.sunder.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.sunder.airframe.CavitySheet;
+import org.sunder.airframe.CeilingSheet;
+import org.sunder.airframe.ContentSheet;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.Measure;
+import org.sunder.airframe.PinSheet;
+import org.sunder.airframe.Setup;
+import org.sunder.airframe.SetupSheet;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.quantity.Quantity;
+
+/**
+ * Setups of a joint side by side.
+ *
+ * @param heads one a setup, newest first
+ * @param rows what is compared
+ */
+record SetupColumns(List<String> heads, List<Row> rows) {
+
+    /**
+     * One thing compared.
+     *
+     * @param cells one a setup
+     * @param differs whether the setups are not all alike in it
+     */
+    record Row(String label, List<String> cells, boolean differs) {}
+
+    private record Column(SetupSheet sheet, JointPhysics physics, Display display) {}
+
+    static SetupColumns of(List<Setup> setups, Function<Setup, JointPhysics> physics, Display display) {
+        List<Column> columns = setups.stream()
+                .map(setup -> new Column(setup.sheet(), physics.apply(setup), display))
+                .toList();
+        Map<String, Function<Column, String>> lines = new LinkedHashMap<>();
+        lines.put("free volume", c -> Words.of(c.display().volume(c.physics().freeVolume())));
+        lines.put(
+                "retention",
+                c -> Words.of(c.display().force(c.physics().retention().mean())));
+        lines.put(
+                "threshold pressure",
+                c -> Words.of(c.display().pressure(c.physics().thresholdPressure())));
+        lines.put(
+                "handbook charge", c -> Words.of(Display.charge(c.physics().handbookCharge(), Measure.of(c.sheet()))));
+        lines.put("pins", c -> pins(c.sheet()));
+        lines.put("fit force", c -> or(c.sheet().fitForce(), "none"));
+        lines.put("cavity", c -> cavity(c.sheet()));
+        lines.put("in it", c -> contents(c.sheet()));
+        lines.put(
+                "powder",
+                c -> String.valueOf(
+                        c.sheet().powder() == null
+                                ? "fine-grain black powder"
+                                : c.sheet().powder()));
+        lines.put("limit of the structure", c -> ceiling(c.sheet().ceiling()));
+        lines.put("measure", c -> Words.of(Measure.of(c.sheet())));
+        lines.put(
+                "note",
+                c -> String.valueOf(c.sheet().note() == null ? "" : c.sheet().note()));
+        List<Row> rows = new ArrayList<>();
+        lines.forEach((label, line) -> {
+            List<String> cells = columns.stream().map(line).toList();
+            if (!cells.stream().allMatch(String::isEmpty)) {
+                rows.add(new Row(label, cells, cells.stream().distinct().count() > 1));
+            }
+        });
+        return new SetupColumns(
+                setups.stream().map(setup -> "revision " + setup.revision()).toList(), rows);
+    }
+
+    static String pins(SetupSheet sheet) {
+        return sheet.pins().isEmpty()
+                ? "none, friction fit"
+                : sheet.pins().stream().map(SetupColumns::pins).collect(Collectors.joining(", "));
+    }
+
+    private static String pins(PinSheet pins) {
+        return pins.count() + " × " + pins.thread() + (pins.measured() == null ? "" : " (pulled)");
+    }
+
+    private static String cavity(SetupSheet sheet) {
+        return sheet.cavity().stream()
+                .map(segment -> segment.kind() == CavitySheet.Kind.NOSE && segment.profile() != null
+                        ? segment.profile().shape() + " nose, " + Words.of(segment.length())
+                        : "tube, " + Words.of(segment.length()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String contents(SetupSheet sheet) {
+        return sheet.contents().stream().map(SetupColumns::content).collect(Collectors.joining("; "));
+    }
+
+    private static String content(ContentSheet content) {
+        Quantity<?> size = content.kind() == ContentSheet.Kind.INTRUSION ? content.depth() : content.mass();
+        return content.name() + (size == null ? "" : " " + Words.of(size));
+    }
+
+    private static String ceiling(@Nullable CeilingSheet ceiling) {
+        if (ceiling == null) {
+            return "none given: three times the threshold pressure";
+        }
+        return ceiling.gaugePressure() != null
+                ? Words.of(ceiling.gaugePressure())
+                : or(ceiling.separationSpeed(), "none given");
+    }
+
+    private static String or(@Nullable Quantity<?> quantity, String otherwise) {
+        return quantity == null ? otherwise : Words.of(quantity);
+    }
+}

@@ -1,0 +1,85 @@
+package org.sunder.page;
+
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.sunder.advice.History;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.Report;
+
+/**
+ * One thing that happened, in words.
+ *
+ * @param at when, for machines
+ * @param time when, for people
+ * @param what what happened
+ * @param mark which outcome's mark stands beside it, if any
+ * @param detail more of it
+ * @param reason why a test was voided or restored
+ */
+record TimelineEntry(
+        String at,
+        String time,
+        String what,
+        @Nullable String mark,
+        @Nullable String detail,
+        @Nullable String reason) {
+
+    static TimelineEntry of(History.Entry entry) {
+        String at = entry.at().toString();
+        String what = (entry.joint() == null ? "" : entry.joint().name() + ": ") + what(entry);
+        GroundTest test = entry.test();
+        if (entry.mark() != null) {
+            return new TimelineEntry(
+                    at, Words.of(entry.at()), what, null, null, entry.mark().reason());
+        }
+        if (test == null) {
+            return new TimelineEntry(at, Words.of(entry.at()), what, null, note(entry), null);
+        }
+        String mark = test.counted() ? test.report().outcome().toString() : "void";
+        return new TimelineEntry(at, Words.of(test.report().firedAt()), what, mark, detail(test), null);
+    }
+
+    private static String what(History.Entry entry) {
+        GroundTest test = entry.test();
+        int revision = entry.setup() == null ? 0 : entry.setup().revision();
+        return switch (entry.kind()) {
+            case AIRFRAME_ENTERED -> "entered";
+            case AIRFRAME_ARCHIVED -> "put away";
+            case JOINT_ADDED -> "joint added, setup revision 1";
+            case SETUP_CHANGED -> "setup changed, revision " + revision;
+            case TEST_FIRED, FLOWN -> test == null ? "" : fired(entry.kind() == History.Kind.FLOWN, test);
+            case TEST_VOIDED ->
+                test == null ? "" : "void: test of " + Words.of(test.report().charge());
+            case TEST_RESTORED ->
+                test == null
+                        ? ""
+                        : "counted again: test of " + Words.of(test.report().charge());
+        };
+    }
+
+    private static String fired(boolean flown, GroundTest test) {
+        Report report = test.report();
+        return String.format(
+                Locale.ROOT,
+                "%s%s, %s%s%s",
+                flown ? "flown with " : "fired ",
+                Words.of(report.charge()),
+                report.outcome(),
+                report.damaged() ? ", it broke something" : "",
+                test.counted() ? "" : ", not counted");
+    }
+
+    private static String detail(GroundTest test) {
+        String speed = test.report().speed() == null
+                ? ""
+                : " Parted at " + Words.of(test.report().speed()) + ".";
+        String notes = test.report().notes() == null ? "" : " " + test.report().notes();
+        return "Correction after it " + Words.of(test.correctionAfter()) + "." + speed + notes;
+    }
+
+    private static @Nullable String note(History.Entry entry) {
+        return entry.setup() == null || entry.mark() != null
+                ? null
+                : entry.setup().sheet().note();
+    }
+}

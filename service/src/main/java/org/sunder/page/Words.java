@@ -1,0 +1,56 @@
+package org.sunder.page;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.quantity.Quantity;
+
+/** Values as people read them. */
+final class Words {
+
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
+    private static final MathContext TWO = new MathContext(3, RoundingMode.HALF_EVEN);
+
+    private Words() {}
+
+    /** "0.85 g". */
+    static String of(Quantity<?> quantity) {
+        return quantity.value().toPlainString() + " "
+                + quantity.unit().toString().replace("in3", "in³");
+    }
+
+    /** The clock of the place where it was. */
+    static String of(OffsetDateTime time) {
+        return TIME.format(time);
+    }
+
+    static String of(Instant time) {
+        return TIME.format(time.atOffset(ZoneOffset.UTC)) + " UTC";
+    }
+
+    /** "1.03 (0.81 – 1.23)". */
+    static String of(CorrectionFactor factor) {
+        return two(factor.median()) + " (" + two(factor.low()) + " – " + two(factor.high()) + ")";
+    }
+
+    /** Three digits at most. */
+    static String digits(double value) {
+        return BigDecimal.valueOf(value).round(TWO).toPlainString();
+    }
+
+    /** "99.1 %", never rounded up to certainty. */
+    static String percent(double chance) {
+        BigDecimal percent = BigDecimal.valueOf(100 * chance).setScale(1, RoundingMode.DOWN);
+        return percent.toPlainString() + " %";
+    }
+
+    private static String two(double value) {
+        return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_EVEN).toPlainString();
+    }
+}

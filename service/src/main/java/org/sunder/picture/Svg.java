@@ -1,0 +1,128 @@
+package org.sunder.picture;
+
+import java.util.Locale;
+import org.springframework.web.util.HtmlUtils;
+import org.sunder.engine.learning.Outcome;
+
+/**
+ * Writes one picture. Everything is drawn in the ink of the text around it, so that it reads by day, by night and in print;
+ * what tells things apart is shape, dash and word. Texts are escaped here and nowhere else.
+ */
+public final class Svg {
+
+    private static final double BAR = 10;
+    private static final double THICKNESS = 7;
+    private static final int TURN = 7; // degrees
+
+    private final StringBuilder out = new StringBuilder();
+
+    /**
+     * Begins a picture.
+     *
+     * @param width of its own coordinates
+     * @param height of its own coordinates
+     * @param title what it is
+     * @param description what it shows, for those who cannot see it
+     */
+    public Svg(double width, double height, String title, String description) {
+        add(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\""
+                        + " font-family=\"system-ui, sans-serif\" fill=\"currentColor\" stroke=\"none\"><title>%s</title>"
+                        + "<desc>%s</desc>",
+                width, height, escape(title), escape(description));
+    }
+
+    /** How a line is drawn. */
+    public enum Line {
+        THIN("stroke-width=\"1\""),
+        FAINT("stroke-width=\"1\" stroke-opacity=\"0.3\""),
+        BOLD("stroke-width=\"2.5\""),
+        DASHED("stroke-width=\"1.5\" stroke-dasharray=\"7 4\""),
+        DOTTED("stroke-width=\"1.5\" stroke-dasharray=\"1.5 4\"");
+
+        private final String style;
+
+        Line(String style) {
+            this.style = style;
+        }
+    }
+
+    /** Where a text stands beside its point. */
+    public enum Anchor {
+        START,
+        MIDDLE,
+        END
+    }
+
+    /** A straight line. */
+    public Svg line(double x1, double y1, double x2, double y2, Line line) {
+        return add(
+                "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"currentColor\" %s/>",
+                x1, y1, x2, y2, line.style);
+    }
+
+    /** A path; see {@link Trace}. */
+    public Svg path(Trace trace, Line line) {
+        return add("<path d=\"%s\" fill=\"none\" stroke=\"currentColor\" %s/>", trace, line.style);
+    }
+
+    /** A closed area in a light tint. */
+    public Svg area(Trace trace) {
+        return add("<path d=\"%sZ\" fill-opacity=\"0.15\"/>", trace);
+    }
+
+    /** A text; {@code y} is its base line. */
+    public Svg text(double x, double y, double size, Anchor anchor, String words) {
+        return add(
+                "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%.1f\" text-anchor=\"%s\">%s</text>",
+                x, y, size, anchor.name().toLowerCase(Locale.ROOT), escape(words));
+    }
+
+    /**
+     * The mark of an outcome about a centre: two bars for the two sections, touching, a little apart and turned, or far apart.
+     *
+     * @param counted false draws them with a stroke through
+     * @param words what a pointer over it says
+     */
+    public Svg mark(double x, double y, Outcome outcome, boolean counted, String words) {
+        double half = gap(outcome) / 2 + BAR / 2;
+        int turn = outcome == Outcome.PARTIAL ? TURN : 0;
+        add(
+                "<g stroke=\"currentColor\" stroke-width=\"1.5\" fill-opacity=\"%s\"><title>%s</title>",
+                counted ? "1" : "0", escape(words));
+        bar(x - half, y, -turn);
+        bar(x + half, y, turn);
+        if (!counted) {
+            line(x - 12, y + 7, x + 12, y - 7, Line.THIN);
+        }
+        return add("</g>");
+    }
+
+    private static double gap(Outcome outcome) {
+        return switch (outcome) {
+            case NONE -> 0;
+            case PARTIAL -> 3;
+            case SEPARATED -> 9;
+        };
+    }
+
+    private void bar(double x, double y, int turn) {
+        add(
+                "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" transform=\"rotate(%d %.1f %.1f)\"/>",
+                x - BAR / 2, y - THICKNESS / 2, BAR, THICKNESS, turn, x, y);
+    }
+
+    /** The finished picture. */
+    public String end() {
+        return out + "</svg>";
+    }
+
+    private Svg add(String format, Object... values) {
+        out.append(String.format(Locale.ROOT, format, values));
+        return this;
+    }
+
+    private static String escape(String text) {
+        return HtmlUtils.htmlEscape(text, "UTF-8");
+    }
+}

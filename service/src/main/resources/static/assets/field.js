@@ -1,0 +1,237 @@
+// The field page: which joint, what to fire, what it did. Everything typed and saved is on the phone before it is anywhere else.
+
+import { announce, clock, h } from './dom.js';
+import { outlook, pendingOf } from './plan.js';
+import { shown } from './decimal.js';
+import { drain, drainNow, entries, progress, unsent, watch } from './outbox.js';
+import { freshness, joints, refresh } from './known.js';
+import { get, onChange } from './store.js';
+import { exportEntries } from './export.js';
+import { makeForm } from './report.js';
+import { fillKept } from './kept.js';
+
+const view = document.getElementById('view');
+const bar = document.getElementById('unsent');
+let form = null; // the form of the joint shown
+
+const jointId = () => (/^\/field\/([0-9a-f-]{36})$/.exec(location.pathname) || [])[1] || null;
+
+// --- moving between the list and a joint, without asking the network for a page ---
+
+function go(path) {
+  history.pushState(null, '', path);
+  show(true);
+}
+
+function link(path, attributes, ...children) {
+  return h('a', {
+    href: path,
+    ...attributes,
+    onclick: (event) => {
+      if (event.ctrlKey || event.metaKey || event.shiftKey || event.button) return;
+      event.preventDefault();
+      go(path);
+    },
+  }, ...children);
+}
+
+async function show(moved) {
+  form = null;
+  const id = jointId();
+  view.replaceChildren();
+  if (id) await showJoint(id);
+  else await showList();
+  if (moved) {
+    scrollTo(0, 0);
+    const heading = view.querySelector('h1');
+    if (heading) heading.focus();
+  }
+}
+
+// --- the list ---
+
+async function showList() {
+  document.title = 'At the field – Sunder';
+  const list = h('div', { id: 'joints' });
+  view.replaceChildren(h('h1', { tabindex: '-1' }, 'Which joint?'), list);
+  await fillList();
+}
+
+async function fillList() {
+  const list = document.getElementById('joints');
+  if (!list) return;
+  const known = await joints();
+  if (known.length === 0) {
+    list.replaceChildren(h('p', {}, nothingKnown()));
+    return;
+  }
+  const groups = new Map();
+  for (const joint of known) groups.set(joint.airframeId, [...(groups.get(joint.airframeId) || []), joint]);
+  list.replaceChildren(...[...groups.values()].map((group) => h('section', {},
+    h('h2', {}, group[0].airframe),
+    h('ul', { class: 'choices' }, group.map((joint) => h('li', {}, link('/field/' + joint.id, { class: 'choice' },
+      h('strong', {}, joint.name),
+      h('span', {}, about(joint)))))))));
+}
+
+function nothingKnown() {
+  if (freshness.state === 'fresh') return ['There is no joint yet. ', h('a', { href: '/' }, 'Begin with an airframe.')];
+  if (freshness.state === 'unreachable') return 'The service cannot be reached, and this phone knows no joint yet.';
+  if (freshness.state === 'signed-out') return signIn('Sign in to see your joints.');
+  return 'Asking the service…';
+}
+
+function about(joint) {
+  const event = joint.event === 'other' ? '' : joint.event + ' · ';
+  if (!joint.advice) return event + 'not heard of yet';
+  return event + 'evidence ' + joint.advice.evidence + ' · ' + tests(joint.advice.basis.tests) + ' counted';
+}
+
+function tests(n) {
+  return n + (n === 1 ? ' test' : ' tests');
+}
+
+// --- a joint ---
+
+async function showJoint(id) {
+  const joint = await get('joints', id);
+  if (!joint) {
+    view.replaceChildren(h('h1', { tabindex: '-1' }, 'This phone does not know this joint'), h('p', {}, nothingKnown()), h('p', {}, link('/field', {}, 'All joints')));
+    return;
+  }
+  document.title = joint.airframe + ', ' + joint.name + ' – Sunder';
+  const draft = await get('drafts', id);
+  form = makeForm(joint, draft, whenSaved);
+  view.replaceChildren(
+    h('p', { class: 'back' }, link('/field', { class: 'touch' }, 'All joints')),
+    h('h1', { tabindex: '-1' }, joint.airframe, ', ', joint.name),
+    h('section', { id: 'next', 'aria-labelledby': 'next-title' }),
+    form.element,
+    h('section', { id: 'kept', 'aria-labelledby': 'kept-title' }),
+    h('p', { class: 'links' },
+      h('a', { href: '/api/joints/' + id + '/ladder', class: 'touch' }, 'Card to print'),
+      h('a', { href: '/airframes/' + joint.airframeId, class: 'touch' }, 'History of ' + joint.airframe)));
+  await fillJoint();
+}
+
+async function fillJoint() {
+  const id = jointId();
+  const joint = id && (await get('joints', id));
+  if (!joint || !document.getElementById('next')) return;
+  const known = await entries();
+  const next = outlook(joint, pendingOf(known, id));
+  document.getElementById('next').replaceChildren(...nextParts(joint, next));
+  form.prefill(joint, next);
+  fillKept(known.filter((e) => e.jointId === id), (entry) => form.correct(entry));
+}
+
+const named = (mass, joint) => [h('span', { class: 'figure' }, shown(mass.value, joint.measure.value)), ' ', mass.unit];
+
+function nextParts(joint, next) {
+  const step = next.step;
+  const title = (words) => h('h2', { id: 'next-title' }, words);
+  if (!step) {
+    return [title(next.kind === 'ends' ? 'The stored plan ends here' : 'No plan yet'), h('p', { class: 'why' }, next.reason), ...limits(joint), ...cautions(joint)];
+  }
+  const parts = [];
+  if (step.decision === 'fire') parts.push(title('Fire next on the ground'), h('p', { class: 'charge' }, named(step.charge, joint)));
+  else if (step.decision === 'stop') parts.push(title('Enough is known to fly'), h('p', { class: 'charge' }, named(step.flightCharge, joint)));
+  else parts.push(title('Change the setup'));
+  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint)));
+  parts.push(h('p', { class: 'why' }, why(step, next)));
+  if (step.decision === 'stop') parts.push(h('p', {}, h('a', { href: '/airframes/' + joint.airframeId + '/flight-day', class: 'touch' }, 'Sheet for the flight day')));
+  return [...parts, ...limits(joint), ...cautions(joint)];
+}
+
+function why(step, next) {
+  if (next.kind === 'advice') return step.why;
+  if (step.decision === 'change-setup') return 'The stored plan finds no allowed charge that reaches the target.';
+  return 'From the plan stored on this phone; the service has not yet seen the last test.';
+}
+
+function limits(joint) {
+  const advice = joint.advice;
+  if (!advice) return [];
+  return [
+    h('p', {}, 'Never more than ', h('strong', {}, String(advice.ceiling.value), ' ', advice.ceiling.unit), ' here, whatever happens.'),
+    h('p', { class: 'small' }, 'Setup revision ' + advice.basis.setupRevision + ', ' + tests(advice.basis.tests) + ' counted, evidence ' + advice.evidence
+      + '; as the service said at ' + clock(joint.at) + '.'),
+  ];
+}
+
+function cautions(joint) {
+  const list = joint.advice ? joint.advice.cautions : [];
+  return [h('div', { class: 'cautions', role: 'note', 'aria-label': 'Cautions' }, h('ul', {}, list.map((c) => h('li', {}, c.text))))];
+}
+
+/** Shows and says what comes next, then sends. */
+async function whenSaved() {
+  await fillJoint();
+  const next = document.getElementById('next');
+  const charge = next.querySelector('.charge');
+  announce('Saved on this phone. ' + next.querySelector('h2').textContent + '. ' + (charge ? charge.textContent : ''));
+  next.setAttribute('tabindex', '-1');
+  next.focus({ preventScroll: true });
+  next.scrollIntoView({ block: 'start' });
+  drainNow();
+}
+
+// --- the line that is always there ---
+
+async function fillBar() {
+  const known = await entries();
+  const open = known.filter(unsent);
+  const refused = open.filter((e) => e.state === 'refused').length;
+  const words = open.length === 0 ? 'Nothing waits to be sent.'
+    : tests(open.length) + (open.length === 1 ? ' is' : ' are') + ' not sent yet' + (refused ? ', of these refused: ' + refused : '') + '.';
+  bar.replaceChildren(
+    h('p', { class: 'count' }, h('strong', {}, words), ' ', connection()),
+    ...(open.length && elsewhere(open) ? [h('p', { class: 'elsewhere' }, elsewhere(open))] : []),
+    ...(open.length ? [h('div', { class: 'actions' },
+      h('button', { type: 'button', onclick: drainNow }, 'Send now'),
+      h('button', { type: 'button', onclick: () => exportEntries(open) }, 'Export them'))] : []));
+}
+
+function elsewhere(open) {
+  const others = new Map(open.filter((e) => e.jointId !== jointId()).map((e) => [e.jointId, e.title]));
+  return others.size ? ['At: ', [...others].map(([id, title], i) => [i ? '; ' : '', link('/field/' + id, {}, title)])] : null;
+}
+
+function signIn(words) {
+  return h('a', { href: '/sign-in?to=' + encodeURIComponent(location.pathname) }, words);
+}
+
+function connection() {
+  if (freshness.state === 'signed-out') return signIn('Sign in again, then they are sent.');
+  return progress.trouble || (freshness.state === 'unreachable' ? 'The service cannot be reached just now; the plans kept on this phone are shown.' : '');
+}
+
+let filling = Promise.resolve();
+function fill() {
+  filling = filling.then(async () => {
+    await fillBar();
+    if (jointId()) {
+      if (document.getElementById('next')) await fillJoint();
+      else await show(false);
+    } else await fillList();
+  }).catch((failure) => broken(failure));
+  return filling;
+}
+
+function broken(failure) {
+  view.replaceChildren(h('h1', {}, 'This phone keeps nothing'), h('p', {}, 'The browser gives this page no storage (' + failure.message + '). Without it tests would be lost, so none are taken here.'));
+}
+
+// --- begin ---
+
+if (!isSecureContext) {
+  document.getElementById('plain').hidden = false;
+}
+addEventListener('popstate', () => show(true));
+onChange(fill);
+watch();
+addEventListener('online', () => refresh(jointId()));
+document.addEventListener('visibilitychange', () => { if (!document.hidden) refresh(jointId()); });
+setInterval(() => { if (form) form.tick(); }, 20000);
+if (navigator.storage && navigator.storage.persist) navigator.storage.persist().catch(() => {});
+show(false).then(fill).then(() => { refresh(jointId()); drain(); }).catch(broken);

@@ -1,0 +1,116 @@
+// Forms that speak the words of the API: quantities with their unit, digits as typed, faults beside their field.
+
+import { parse } from './decimal.js';
+import { h } from './dom.js';
+
+/** Units of a dimension, the usual one of each system first. */
+const UNITS = {
+  metric: { length: ['mm', 'cm', 'm', 'in'], gear: ['g', 'kg', 'oz'], body: ['kg', 'g', 'lb'], powder: ['g', 'gr'], force: ['N', 'lbf'], pressure: ['kPa', 'bar', 'psi'], speed: ['m/s', 'ft/s'], volume: ['mL', 'L', 'in3'] },
+  us: { length: ['in', 'ft', 'mm', 'cm'], gear: ['oz', 'lb', 'g'], body: ['lb', 'oz', 'kg'], powder: ['g', 'gr'], force: ['lbf', 'N'], pressure: ['psi', 'kPa', 'bar'], speed: ['ft/s', 'm/s'], volume: ['in3', 'mL', 'L'] },
+};
+
+let made = 0;
+
+/** A number that is written as it was typed. */
+class Digits {
+  constructor(text) { this.text = text; }
+}
+
+/** JSON of plain values, with numbers digit by digit. Fields that are undefined are left out. */
+export function json(value) {
+  if (value instanceof Digits) return value.text;
+  if (Array.isArray(value)) return '[' + value.map(json).join(',') + ']';
+  if (value && typeof value === 'object') {
+    return '{' + Object.entries(value).filter(([, v]) => v !== undefined).map(([k, v]) => JSON.stringify(k) + ':' + json(v)).join(',') + '}';
+  }
+  return JSON.stringify(value);
+}
+
+/** A labelled place for a value: element, read() and set(value). The fault under it is filled by showFaults. */
+function control(label, inputs, main, read, set, hint) {
+  const id = 'c' + ++made;
+  main.id = id;
+  main.setAttribute('aria-describedby', id + '-fault');
+  const fault = h('p', { class: 'fault', id: id + '-fault' });
+  const element = h('div', { class: 'field' }, h('label', { for: id }, label), hint ? h('p', { class: 'small' }, hint) : null, inputs, fault);
+  return { element, main, fault, read, set, touched: false };
+}
+
+/** Free text. */
+export function text(label, { most = 80, rows, hint } = {}) {
+  const input = rows ? h('textarea', { rows: String(rows), maxlength: String(most) }) : h('input', { maxlength: String(most), autocomplete: 'off' });
+  return control(label, input, input, () => (input.value.trim() === '' ? undefined : input.value.trim()), (v) => { input.value = v || ''; }, hint);
+}
+
+/** One of some words; options are words or [word, label]. */
+export function choice(label, options, { optional, hint } = {}) {
+  const pairs = options.map((o) => (Array.isArray(o) ? o : [o, o]));
+  const select = h('select', {}, optional ? h('option', { value: '' }, optional) : null, pairs.map(([word, name]) => h('option', { value: word }, name)));
+  return control(label, select, select, () => select.value || undefined, (v) => {
+    if (v && ![...select.options].some((o) => o.value === v)) select.append(h('option', { value: v }, v));
+    select.value = v || (optional ? '' : pairs[0][0]);
+  }, hint);
+}
+
+/** A number with no unit. */
+export function number(label, { whole, hint } = {}) {
+  const input = h('input', { inputmode: whole ? 'numeric' : 'decimal', autocomplete: 'off' });
+  return control(label, input, input, () => digits(input.value), (v) => { input.value = v === undefined ? '' : String(v); }, hint);
+}
+
+/** A number with its unit; where it is empty it may stand for another. */
+export function amount(label, dimension, system, { fallback, hint } = {}) {
+  const input = h('input', { inputmode: 'decimal', autocomplete: 'off' });
+  const units = UNITS[system][dimension];
+  const unit = h('select', { 'aria-label': 'Unit of: ' + label }, units.map((u) => h('option', { value: u }, u)));
+  const read = () => {
+    if (input.value.trim() === '') return fallback ? fallback() : undefined;
+    return { value: digits(input.value), unit: unit.value };
+  };
+  const set = (v) => {
+    input.value = v ? String(v.value) : '';
+    if (v && ![...unit.options].some((o) => o.value === v.unit)) unit.append(h('option', { value: v.unit }, v.unit));
+    if (v) unit.value = v.unit;
+  };
+  return control(label, h('div', { class: 'amount' }, input, unit), input, read, set, hint);
+}
+
+/** What was typed as a number; something else goes as text, so that the service says what is wrong with it. */
+function digits(typed) {
+  if (typed.trim() === '') return undefined;
+  const found = parse(typed);
+  return found === null ? typed.trim() : new Digits(found);
+}
+
+/**
+ * Shows faults beside their fields.
+ *
+ * @param controls by pointer
+ * @param faults as the service gave them
+ * @param all whether fields that nobody touched yet are marked too
+ * @returns what no field could be found for
+ */
+export function showFaults(controls, faults, all) {
+  for (const c of controls.values()) mark(c, '');
+  const homeless = [];
+  for (const fault of faults) {
+    const at = owner(controls, fault.pointer.replace(/^\/setup(?=\/|$)/, ''));
+    const words = fault.detail + (fault.allowed ? ' (allowed: ' + fault.allowed + ')' : '');
+    if (!at) homeless.push((fault.pointer ? fault.pointer + ': ' : '') + words);
+    else if (all || at.touched) mark(at, (at.fault.textContent ? at.fault.textContent + '; ' : '') + words);
+  }
+  return homeless;
+}
+
+function mark(c, words) {
+  c.fault.textContent = words;
+  c.main.setAttribute('aria-invalid', words ? 'true' : 'false');
+}
+
+function owner(controls, pointer) {
+  if (controls.has(pointer)) return controls.get(pointer);
+  const paths = [...controls.keys()];
+  const above = paths.filter((p) => pointer.startsWith(p + '/')).sort((a, b) => b.length - a.length)[0];
+  const below = paths.find((p) => p.startsWith(pointer + '/'));
+  return controls.get(above) || (pointer && below && controls.get(below)) || null;
+}

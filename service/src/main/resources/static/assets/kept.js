@@ -1,0 +1,78 @@
+// The tests of a joint that this phone saved, each with where it stands, in words.
+
+import { announce, clock, h, mark } from './dom.js';
+import { drainNow, drop, progress, undo } from './outbox.js';
+import { exportEntries } from './export.js';
+
+let undoing = null; // { key, reason } while a reason is asked for
+
+function stateWords(entry) {
+  if (entry.state === 'refused') return 'Refused by the service';
+  if (entry.undo && entry.undo.state === 'done') return 'Taken back: ' + entry.undo.reason;
+  if (entry.undo && entry.undo.state === 'refused') return 'Stored by the service; taking it back was refused: ' + entry.undo.detail;
+  if (progress.sending === entry.key) return 'Being sent';
+  if (entry.undo) return 'Taking it back is saved on this phone, not sent yet';
+  return entry.state === 'stored' ? 'Stored by the service' : 'Saved on this phone, not sent yet';
+}
+
+/**
+ * Lists the tests of a joint, newest first.
+ *
+ * @param correct called with a refused entry that is to be corrected
+ */
+export function fillKept(kept, correct) {
+  const again = () => fillKept(kept, correct);
+  const section = document.getElementById('kept');
+  const focused = document.activeElement && document.activeElement.id;
+  section.replaceChildren(
+    h('h2', { id: 'kept-title' }, 'Tests from this phone'),
+    kept.length === 0 ? h('p', {}, 'None yet.') : h('ol', { class: 'kept' }, [...kept].reverse().map((entry) => keptItem(entry, correct, again))));
+  if (focused && focused.startsWith('undo-')) {
+    const same = document.getElementById(focused);
+    if (same) same.focus();
+  }
+}
+
+function keptItem(entry, correct, again) {
+  const back = entry.undo && entry.undo.state !== 'refused';
+  return h('li', { class: 'entry', 'data-state': entry.state, 'data-key': entry.key },
+    h('p', {}, mark(back ? 'void' : entry.outcome), ' ', h('strong', {}, entry.charge + ' ' + entry.unit), ' ', entry.outcome, entry.damaged ? ', it broke something' : '', ', ' + clock(entry.firedAt)),
+    entry.notes ? h('p', { class: 'small' }, entry.notes) : null,
+    h('p', { class: 'state' }, stateWords(entry)),
+    entry.state === 'refused' ? refusal(entry, correct) : null,
+    entry.surprise ? h('div', { class: 'surprise' }, h('p', {}, 'This outcome was hardly expected. Before you believe it:'), h('ul', {}, entry.surprise.questions.map((q) => h('li', {}, q)))) : null,
+    entry.state !== 'refused' && !back ? takeBack(entry, again) : null);
+}
+
+function refusal(entry, correct) {
+  const reason = entry.refusal;
+  return h('div', {},
+    h('p', {}, reason.title + '. ' + (reason.detail || '')),
+    reason.errors.length ? h('ul', {}, reason.errors.map((e) => h('li', {}, e.pointer + ': ' + e.detail + (e.allowed ? ' (allowed: ' + e.allowed + ')' : '')))) : null,
+    h('div', { class: 'actions' },
+      h('button', { type: 'button', onclick: () => correct(entry) }, 'Correct it'),
+      h('button', { type: 'button', onclick: () => exportEntries([entry]) }, 'Export it'),
+      h('button', { type: 'button', onclick: async () => { await drop(entry.key); announce('Dropped.'); } }, 'Drop it')));
+}
+
+function takeBack(entry, again) {
+  if (!undoing || undoing.key !== entry.key) {
+    return h('button', { type: 'button', id: 'undo-' + entry.key, onclick: () => { undoing = { key: entry.key, reason: 'entered by mistake' }; again(); } }, 'Undo this entry');
+  }
+  return h('form', {
+    class: 'undo',
+    onsubmit: async (event) => {
+      event.preventDefault();
+      const { key, reason } = undoing;
+      undoing = null;
+      const how = await undo(key, reason.trim() || 'entered by mistake');
+      announce(how === 'removed' ? 'Removed from this phone; it was never sent.' : 'Taken back; it stays in the log as void.');
+      drainNow();
+    },
+  },
+  h('label', { for: 'undo-reason' }, 'Why it does not count'),
+  h('input', { id: 'undo-reason', maxlength: '500', value: undoing.reason, oninput: (e) => { undoing.reason = e.target.value; } }),
+  h('div', { class: 'actions' },
+    h('button', {}, 'Take it back'),
+    h('button', { type: 'button', onclick: () => { undoing = null; again(); } }, 'Keep it')));
+}

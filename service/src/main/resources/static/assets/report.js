@@ -1,0 +1,211 @@
+// The report of one test: prefilled from the plan, kept while it is typed, written down before anything is sent.
+
+import { announce, h, mark } from './dom.js';
+import { chargeFault } from './plan.js';
+import { parse, shown, step } from './decimal.js';
+import { newKey, save } from './outbox.js';
+import { get, write } from './store.js';
+import { firedNow, localText, withOffset } from './time.js';
+
+const OUTCOMES = [
+  ['none', 'None', 'did not part'],
+  ['partial', 'Partial', 'moved, or pins sheared, not fully apart'],
+  ['separated', 'Separated', 'fully apart, gear out'],
+];
+
+/**
+ * The form of a joint.
+ *
+ * @param draft what was half filled in, or undefined
+ * @param whenSaved called after a test is safely on the phone
+ */
+export function makeForm(joint, draft, whenSaved) {
+  const unit = joint.measure.unit;
+  const us = joint.units === 'us';
+  const speedUnit = us ? 'ft/s' : 'm/s';
+  const lengthUnit = us ? 'in' : 'mm';
+  let corrects = (draft && draft.corrects) || null;
+  let chargeTouched = Boolean(draft && draft.chargeTouched);
+  let timeTouched = Boolean(draft && draft.timeTouched);
+  let tapped = (draft && draft.tapped) || null;
+  let saving = false;
+
+  const charge = h('input', { id: 'charge', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'charge-fault', value: (draft && draft.charge) || '' });
+  const fired = h('input', { id: 'fired', type: 'datetime-local', 'aria-describedby': 'fired-fault', value: draft && (draft.timeTouched || draft.tapped) ? draft.fired : localText(new Date()) });
+  const damaged = h('input', { id: 'damaged', type: 'checkbox', checked: Boolean(draft && draft.damaged) });
+  const notes = h('textarea', { id: 'notes', rows: '3', maxlength: '2000', value: (draft && draft.notes) || '' });
+  const speed = h('input', { id: 'speed', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'speed-fault', value: (draft && draft.speed) || '' });
+  const distance = h('input', { id: 'distance', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.distance) || '' });
+  const frames = h('input', { id: 'frames', inputmode: 'numeric', autocomplete: 'off', value: (draft && draft.frames) || '' });
+  const rate = h('input', { id: 'rate', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.rate) || '' });
+  const faults = Object.fromEntries(['outcome', 'charge', 'fired', 'speed', 'form'].map((n) => [n, h('p', { id: n + '-fault', class: 'fault' })]));
+  const radios = OUTCOMES.map(([word]) => h('input', { type: 'radio', name: 'outcome', value: word, checked: Boolean(draft && draft.outcome === word), 'aria-describedby': 'outcome-fault' }));
+  const hint = h('p', { id: 'charge-hint', class: 'small' });
+  const button = h('button', { class: 'main-action' }, 'Save this test');
+  const more = h('details', { open: Boolean(draft && (draft.notes || draft.speed || draft.distance)) });
+  const chosen = () => (radios.find((r) => r.checked) || {}).value || null;
+
+  const element = h('form', { id: 'report', novalidate: true, 'aria-labelledby': 'report-title' },
+    h('h2', { id: 'report-title' }, 'What did it do?'),
+    h('fieldset', { class: 'outcomes' }, h('legend', {}, 'Outcome'),
+      OUTCOMES.map(([word, label, meaning], i) => h('label', { class: 'outcome' }, radios[i], mark(word), h('span', {}, h('strong', {}, label), h('small', {}, meaning)))),
+      faults.outcome),
+    h('div', { class: 'field' }, h('label', { for: 'charge' }, 'Charge loaded, ' + unit),
+      h('div', { class: 'stepper' },
+        h('button', { type: 'button', 'aria-label': 'One step less', onclick: () => move(-1) }, '−'), charge,
+        h('button', { type: 'button', 'aria-label': 'One step more', onclick: () => move(1) }, '+')),
+      hint, faults.charge),
+    h('div', { class: 'field' }, h('label', { for: 'fired' }, 'Fired at'), fired, faults.fired),
+    h('label', { class: 'check' }, damaged, h('span', {}, 'It broke something')),
+    more,
+    faults.form, button);
+  more.append(h('summary', {}, 'Speed and note'),
+    h('div', { class: 'field' }, h('label', { for: 'speed' }, 'Speed of the parts, ' + speedUnit + ' (of a separated test)'), speed, faults.speed),
+    h('fieldset', { class: 'film' }, h('legend', {}, 'Or from a film'),
+      h('div', { class: 'field' }, h('label', { for: 'distance' }, 'Moved, ' + lengthUnit), distance),
+      h('div', { class: 'field' }, h('label', { for: 'frames' }, 'In frames'), frames),
+      h('div', { class: 'field' }, h('label', { for: 'rate' }, 'Frames a second'), rate)),
+    h('div', { class: 'field' }, h('label', { for: 'notes' }, 'Note'), notes));
+
+  function remember() {
+    const record = {
+      joint: joint.id, outcome: chosen(), charge: charge.value, chargeTouched, fired: fired.value, timeTouched, tapped, damaged: damaged.checked,
+      notes: notes.value, speed: speed.value, distance: distance.value, frames: frames.value, rate: rate.value, corrects,
+    };
+    return write(['drafts'], ([drafts]) => drafts.put(record)).catch(() => say('form', 'This phone does not keep what is typed; save soon.'));
+  }
+
+  function move(direction) {
+    const now = parse(charge.value);
+    charge.value = now === null ? joint.measure.value : step(now, joint.measure.value, direction);
+    chargeTouched = true;
+    say('charge', null);
+    announce(charge.value + ' ' + unit);
+    remember();
+  }
+
+  function say(name, words) {
+    faults[name].textContent = words || '';
+    const field = { charge, fired, speed }[name];
+    if (field) field.setAttribute('aria-invalid', words ? 'true' : 'false');
+    return Boolean(words);
+  }
+
+  function film() {
+    const [d, n, r] = [distance, frames, rate].map((f) => Number(parse(f.value)));
+    if (d > 0 && n > 0 && r > 0) {
+      const perSecond = (d * r) / n / (us ? 12 : 1000);
+      speed.value = String(Number(perSecond.toPrecision(3)));
+    }
+  }
+
+  element.addEventListener('input', (event) => {
+    if (event.target === charge) chargeTouched = true;
+    if (event.target === fired) timeTouched = true;
+    if (event.target.name === 'outcome') {
+      say('outcome', null);
+      if (!timeTouched) {
+        tapped = firedNow();
+        fired.value = localText(new Date());
+      }
+    }
+    if ([distance, frames, rate].includes(event.target)) film();
+    remember();
+  });
+
+  async function checked() {
+    const fresh = (await get('joints', joint.id)) || joint;
+    const number = parse(charge.value);
+    const typedSpeed = speed.value.trim() === '' ? null : parse(speed.value);
+    const when = timeTouched ? withOffset(fired.value) : tapped || firedNow();
+    let wrong = say('outcome', chosen() ? null : 'Choose what it did.');
+    wrong = say('charge', chargeFault(fresh, number, unit)) || wrong;
+    wrong = say('fired', when ? null : 'Give the day and the time it was fired.') || wrong;
+    let speedFault = null;
+    if (speed.value.trim() !== '' && typedSpeed === null) speedFault = 'Type the speed as a number, or leave it empty.';
+    else if (typedSpeed !== null && chosen() !== 'separated') speedFault = 'Only a separated test has a speed: leave it empty.';
+    if (speedFault) more.open = true;
+    wrong = say('speed', speedFault) || wrong;
+    return wrong ? null : { fresh, number, typedSpeed, when };
+  }
+
+  async function submit(event) {
+    event.preventDefault();
+    if (saving) return;
+    saving = true;
+    button.disabled = true;
+    try {
+      const values = await checked();
+      if (!values) {
+        const first = element.querySelector('[aria-invalid=true]') || radios[0];
+        first.focus();
+        announce('Not saved: ' + Object.values(faults).map((f) => f.textContent).filter(Boolean).join(' '));
+        return;
+      }
+      await save(entryOf(values), corrects);
+      await saved();
+    } catch (failure) {
+      say('form', 'Not saved: this phone would not keep it (' + failure.message + '). Write it on paper.');
+      announce(faults.form.textContent);
+    } finally {
+      saving = false;
+      button.disabled = false;
+    }
+  }
+
+  function entryOf({ fresh, number, typedSpeed, when }) {
+    const revision = fresh.advice ? fresh.advice.basis.setupRevision : null;
+    const rest = {
+      outcome: chosen(), firedAt: when, damaged: damaged.checked,
+      ...(typedSpeed === null ? {} : { speed: { value: Number(typedSpeed), unit: speedUnit } }),
+      ...(revision === null ? {} : { setupRevision: revision }),
+      ...(notes.value.trim() === '' ? {} : { notes: notes.value.trim() }),
+    };
+    const body = '{"charge":{"value":' + number + ',"unit":' + JSON.stringify(unit) + '},' + JSON.stringify(rest).slice(1);
+    return {
+      key: newKey(), jointId: joint.id, title: joint.airframe + ', ' + joint.name, order: Date.now() + performance.now() / 1e6, body, charge: number, unit,
+      outcome: rest.outcome, damaged: rest.damaged, firedAt: when, notes: rest.notes || '', speed: typedSpeed || '', revision, state: 'waiting', attempts: 0, undo: null,
+    };
+  }
+
+  async function saved() {
+    corrects = null;
+    chargeTouched = false;
+    timeTouched = false;
+    tapped = null;
+    radios.forEach((r) => { r.checked = false; });
+    damaged.checked = false;
+    [notes, speed, distance, frames, rate].forEach((f) => { f.value = ''; });
+    more.open = false;
+    fired.value = localText(new Date());
+    await whenSaved();
+  }
+
+  element.addEventListener('submit', submit);
+
+  return {
+    element,
+    prefill(fresh, next) {
+      const planned = next.step && next.step.decision !== 'change-setup' ? next.step.charge || next.step.flightCharge : null;
+      if (!chargeTouched) charge.value = planned ? shown(planned.value, fresh.measure.value) : '';
+      hint.textContent = 'Steps of ' + fresh.measure.value + ' ' + unit + (planned ? '; the plan names ' + shown(planned.value, fresh.measure.value) + ' ' + unit + '.' : '.');
+    },
+    correct(entry) {
+      corrects = entry.key;
+      chargeTouched = true;
+      timeTouched = true;
+      charge.value = entry.charge;
+      fired.value = localText(new Date(entry.firedAt));
+      damaged.checked = entry.damaged;
+      notes.value = entry.notes;
+      speed.value = entry.speed;
+      radios.forEach((r) => { r.checked = r.value === entry.outcome; });
+      more.open = Boolean(entry.notes || entry.speed);
+      remember();
+      charge.focus();
+    },
+    tick() {
+      if (!timeTouched && !tapped) fired.value = localText(new Date());
+    },
+  };
+}

@@ -1,0 +1,192 @@
+// A joint and its setup: typed once, checked by the service while it is typed, drawn to scale.
+
+import { announce, h } from './dom.js';
+import { NoAnswer, ask, picture } from './api.js';
+import { amount, choice, json, showFaults, text } from './forms.js';
+import { content, list, pins, segment } from './rows.js';
+import { newKey } from './outbox.js';
+
+const PAUSE = 450; // ms without typing before the service is asked
+
+const root = document.getElementById('setup');
+const { airframe, joint, units } = root.dataset;
+const result = document.getElementById('result');
+const sum = document.getElementById('sum');
+const trouble = h('div', { class: 'fault-list', role: 'alert' });
+const key = newKey();
+let etag = null;
+let asked = 0;
+let timer = 0;
+let lastControls = new Map();
+
+const start = joint ? await existing() : { setup: {} };
+const given = start.setup;
+const about = joint ? {} : {
+  name: text('Name of the joint', { hint: 'Such as "nose to bay".' }),
+  event: choice('What parts here in flight', [['main', 'main'], ['drogue', 'drogue'], ['other', 'something else']]),
+};
+const diameter = amount('Inner diameter at the joint', 'length', units, { hint: 'The pressure acts on this circle.' });
+const own = () => diameter.read();
+const plain = {
+  shoulder: amount('Length of the shoulder', 'length', units, { hint: 'How far the parts engage.' }),
+  forwardMass: amount('Mass forward of the joint', 'body', units),
+  aftMass: amount('Mass aft of the joint', 'body', units),
+  fitForce: amount('Pull that parts the joint without pins', 'force', units, { hint: 'A luggage scale measures it.' }),
+  fitForceUncertainty: amount('How well you know that pull', 'force', units, { hint: 'One standard deviation; may stay empty.' }),
+};
+const powder = choice('Powder', [], { optional: 'fine-grain black powder' });
+const limit = choice('Limit of the structure', [['gaugePressure', 'a gauge pressure'], ['separationSpeed', 'a separation speed']], { optional: 'none given: three times the threshold pressure' });
+const limits = { gaugePressure: amount('Highest gauge pressure', 'pressure', units), separationSpeed: amount('Highest separation speed', 'speed', units) };
+const measure = amount('Step of your scale or measure', 'powder', units, { hint: '0.05 g where empty.' });
+const note = text(joint ? 'Why this setup differs from the last' : 'Note', { most: 500, rows: 2 });
+const cavity = list('Compartment', 'From its closed far end to the joint.', 'Add a segment', (v) => segment(units, own, v), later);
+const contents = list('What is in it', null, 'Add an item', (v) => content(units, own, v), later);
+const pinSets = list('Shear pins', 'None for a friction fit.', 'Add pins', (v) => pins(units, v), later);
+const button = h('button', { class: 'main-action' }, joint ? 'Make this the setup in force' : 'Store the joint');
+
+fill();
+root.replaceChildren(h('form', { novalidate: true, onsubmit: submit, oninput: touched, onchange: touched },
+  Object.values(about).map((c) => c.element),
+  h('section', {}, h('h2', {}, 'The joint'), [diameter, ...Object.values(plain)].map((c) => c.element)),
+  cavity.element, contents.element, pinSets.element,
+  h('section', {}, h('h2', {}, 'Powder and limit'), [powder, measure, limit, ...Object.values(limits), note].map((c) => c.element)),
+  trouble, button));
+arrange();
+stock();
+check();
+
+async function existing() {
+  const response = await fetch('/api/joints/' + joint, { headers: { accept: 'application/json' } });
+  etag = response.headers.get('etag');
+  return response.json();
+}
+
+function fill() {
+  diameter.set(given.innerDiameter);
+  for (const [name, c] of Object.entries(plain)) c.set(given[name]);
+  const ceiling = given.ceiling || {};
+  limit.set(Object.keys(ceiling)[0]);
+  for (const [name, c] of Object.entries(limits)) c.set(ceiling[name]);
+  measure.set(given.measure);
+  if (given.powder) powder.set(given.powder);
+  (given.cavity || [{}]).forEach((v) => cavity.insert(v));
+  (given.contents || []).forEach((v) => contents.insert(v));
+  (given.pins || [{}]).forEach((v) => pinSets.insert(v));
+}
+
+async function stock() {
+  const answer = await ask('GET', '/api/powders?limit=200').catch(() => null);
+  if (!answer || !answer.ok) return;
+  const select = powder.main;
+  for (const item of answer.body.items) {
+    if (!item.standard && ![...select.options].some((o) => o.value === item.name)) select.append(h('option', { value: item.name }, item.name));
+  }
+}
+
+function arrange() {
+  for (const [name, c] of Object.entries(limits)) c.element.hidden = limit.read() !== name;
+}
+
+/** The body as the API takes it, and which control stands for which pointer. */
+function collect() {
+  const controls = new Map();
+  const take = (name, c) => {
+    controls.set('/' + name, c);
+    return c.read();
+  };
+  const setup = { innerDiameter: take('innerDiameter', diameter) };
+  for (const [name, c] of Object.entries(plain)) setup[name] = take(name, c);
+  setup.cavity = cavity.read('/cavity', controls);
+  setup.contents = contents.read('/contents', controls);
+  setup.pins = pinSets.read('/pins', controls);
+  setup.powder = take('powder', powder);
+  const which = limit.read();
+  if (which) setup.ceiling = { [which]: take('ceiling/' + which, limits[which]) };
+  setup.measure = take('measure', measure);
+  setup.note = take('note', note);
+  const named = Object.fromEntries(Object.entries(about).map(([name, c]) => [name, take(name, c)]));
+  lastControls = controls;
+  return { setup, named, controls };
+}
+
+function touched(event) {
+  for (const c of lastControls.values()) if (c.element.contains(event.target)) c.touched = true;
+  arrange();
+  later();
+}
+
+function later() {
+  clearTimeout(timer);
+  timer = setTimeout(check, PAUSE);
+}
+
+async function check() {
+  const mine = ++asked;
+  const { setup, controls } = collect();
+  const body = json({ setup });
+  try {
+    const answer = await ask('POST', '/api/checks/setup?units=' + units, body);
+    if (mine !== asked) return;
+    if (answer.status === 401) return say('Sign in again to have it worked out.');
+    const homeless = showFaults(controls, answer.ok ? [] : answer.body.errors || [], false);
+    trouble.replaceChildren();
+    if (!answer.ok) return say(homeless.length ? 'Not yet: ' + homeless.join('; ') : 'Not complete yet: the volume, pressure and charge appear here as soon as everything needed is typed.');
+    const svg = await picture('/api/checks/setup?units=' + units, body);
+    if (mine === asked) show(answer.body, svg);
+  } catch (failure) {
+    if (!(failure instanceof NoAnswer)) throw failure;
+    if (mine === asked) say('The service cannot be reached just now, so nothing can be worked out.');
+  }
+}
+
+function say(words) {
+  result.replaceChildren(h('p', {}, words));
+  sum.textContent = '';
+}
+
+const named = (quantity) => quantity.value + ' ' + quantity.unit.replace(/([a-z])2$/, '$1²').replace(/([a-z])3$/, '$1³');
+
+function show(found, svg) {
+  const lines = [
+    ['Free volume', named(found.freeVolume)], ['Area', named(found.area)], ['Retention', named(found.retention)],
+    ['Threshold pressure', named(found.thresholdPressure)], ['Handbook charge', named(found.handbookCharge) + ', ± ' + Math.round(found.uncertainty * 100) + ' %'],
+    ['Ceiling', found.ceiling.value + ' ' + found.ceiling.unit],
+  ];
+  sum.textContent = named(found.freeVolume) + ', ' + named(found.thresholdPressure) + ', handbook charge ' + named(found.handbookCharge) + ' (an estimate)';
+  result.replaceChildren(
+    svg ? h('figure', {}, svg) : '',
+    h('p', { class: 'small' }, 'To scale. Everything but what is pushed in is drawn at the volume it takes from the gas, not as packed.'),
+    h('dl', { class: 'results' }, lines.map(([name, value]) => h('div', {}, h('dt', {}, name), h('dd', {}, value)))),
+    h('p', {}, 'The handbook charge is an estimate, not a charge to fire or to fly.'),
+    found.warnings.length ? h('ul', { class: 'notice' }, found.warnings.map((w) => h('li', {}, w.text))) : '',
+    h('div', { class: 'cautions', role: 'note', 'aria-label': 'Cautions' }, h('ul', {}, found.cautions.map((c) => h('li', {}, c.text)))));
+}
+
+async function submit(event) {
+  event.preventDefault();
+  const { setup, named: first, controls } = collect();
+  button.disabled = true;
+  try {
+    const answer = joint
+      ? await ask('PUT', '/api/joints/' + joint + '/setup', json(setup), { 'If-Match': etag })
+      : await ask('POST', '/api/airframes/' + airframe + '/joints', json({ ...first, setup }), { 'Idempotency-Key': key });
+    if (answer.ok) {
+      location.assign('/field/' + (joint || answer.body.id));
+      return;
+    }
+    if (answer.status === 401) return refuse('Sign in again, in another tab, and then store it.', []);
+    refuse(answer.body.title + '. ' + (answer.body.errors ? '' : answer.body.detail), showFaults(controls, answer.body.errors || [], true));
+  } catch (failure) {
+    if (!(failure instanceof NoAnswer)) throw failure;
+    refuse('Not stored: the service cannot be reached. What you typed stays here as long as this page is open.', []);
+  } finally {
+    button.disabled = false;
+  }
+}
+
+function refuse(words, more) {
+  trouble.replaceChildren(h('p', {}, words), more.length ? h('ul', {}, more.map((m) => h('li', {}, m))) : '');
+  announce(words);
+  const wrong = root.querySelector('[aria-invalid=true]');
+  if (wrong) wrong.focus();
+}

@@ -1,0 +1,241 @@
+package org.sunder.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * A real browser, as a phone would be. Where the machine has none, tests that ask for one are skipped and say so; with
+ * SUNDER_BROWSER=required they fail instead.
+ */
+final class Browser implements AutoCloseable {
+
+    static final int PHONE = 390;
+    static final int DESK = 1280;
+
+    private static final Path CHROMIUM = path("SUNDER_CHROMIUM", "/usr/bin/chromium");
+    private static final Path DRIVER = path("SUNDER_CHROMEDRIVER", "/usr/bin/chromedriver");
+    private static final Path SCREENSHOTS = Path.of("target", "screenshots");
+    private static final Duration PATIENCE = Duration.ofSeconds(40);
+
+    private static final Logger DRIVER_LOG = Logger.getLogger("org.openqa.selenium");
+
+    static {
+        DRIVER_LOG.setLevel(Level.SEVERE); // it warns of devtools that are not used here
+    }
+
+    private final ChromeDriver driver;
+
+    private Browser(ChromeDriver driver) {
+        this.driver = driver;
+    }
+
+    private static Path path(String variable, String usual) {
+        String given = System.getenv(variable);
+        return Path.of(given == null ? usual : given);
+    }
+
+    /** Skips the calling test, or fails it, where there is no browser. */
+    static void need() {
+        boolean there = Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
+        String message = "no browser at " + CHROMIUM + " with its driver at " + DRIVER + " (.ci/browser installs them)";
+        if (!there && "required".equals(System.getenv("SUNDER_BROWSER"))) {
+            throw new AssertionError(message);
+        }
+        Assumptions.assumeTrue(there, message);
+    }
+
+    /**
+     * Opens a browser of a phone's width.
+     *
+     * @param profile folder of its memory, which a later browser may open again
+     * @param more further switches
+     */
+    static Browser open(Path profile, String... more) {
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(CHROMIUM.toString());
+        options.addArguments("--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--hide-scrollbars");
+        options.addArguments("--disable-component-update", "--disable-background-networking", "--no-first-run");
+        options.addArguments("--user-data-dir=" + profile.toAbsolutePath());
+        options.addArguments(more);
+        options.setPageLoadTimeout(PATIENCE);
+        options.setScriptTimeout(PATIENCE);
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(DRIVER.toFile())
+                .usingAnyFreePort()
+                .build();
+        Browser browser = new Browser(new ChromeDriver(service, options));
+        browser.width(PHONE);
+        return browser;
+    }
+
+    WebDriver driver() {
+        return driver;
+    }
+
+    void width(int pixels) {
+        driver.manage().window().setSize(new Dimension(pixels, 844));
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", pixels, "height", 844, "deviceScaleFactor", 1, "mobile", false));
+    }
+
+    /** Sets what the system prefers, such as prefers-color-scheme: dark. */
+    void prefer(String feature, String value) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia", Map.of("features", List.of(Map.of("name", feature, "value", value))));
+    }
+
+    Browser go(String url) {
+        driver.get(url);
+        return this;
+    }
+
+    WebElement find(String css) {
+        return until(
+                css,
+                d -> d.findElements(By.cssSelector(css)).stream().findFirst().orElse(null));
+    }
+
+    List<WebElement> all(String css) {
+        return driver.findElements(By.cssSelector(css));
+    }
+
+    void click(String css) {
+        on(css, WebElement::click);
+    }
+
+    /** Replaces what an input holds. */
+    void type(String css, String text) {
+        on(css, input -> {
+            input.clear();
+            input.sendKeys(text);
+        });
+    }
+
+    String text(String css) {
+        return until("text of " + css, d -> d.findElement(By.cssSelector(css)).getText());
+    }
+
+    String value(String css) {
+        return until("value of " + css, d -> d.findElement(By.cssSelector(css)).getDomProperty("value"));
+    }
+
+    /** A list may be drawn anew at any time, so an element that went stale is looked for again. */
+    private void on(String css, Consumer<WebElement> action) {
+        until("a place to act: " + css, d -> {
+            WebElement element = d.findElement(By.cssSelector(css));
+            driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+            action.accept(element);
+            return true;
+        });
+    }
+
+    /** Waits until an element says something. */
+    void says(String css, String words) {
+        until(
+                css + " says " + words,
+                d -> d.findElements(By.cssSelector(css)).stream()
+                                .anyMatch(e -> e.getText().contains(words))
+                        ? true
+                        : null);
+    }
+
+    <T> T until(String what, Function<WebDriver, T> condition) {
+        return new WebDriverWait(driver, PATIENCE)
+                .ignoring(WebDriverException.class)
+                .withMessage(() -> what + "; the page says: " + shown())
+                .until(condition);
+    }
+
+    private String shown() {
+        try {
+            return driver.findElement(By.tagName("body")).getText();
+        } catch (WebDriverException e) {
+            return e.getMessage();
+        }
+    }
+
+    Object script(String code, Object... values) {
+        return driver.executeScript(code, values);
+    }
+
+    Object later(String code, Object... values) {
+        return driver.executeAsyncScript(code, values);
+    }
+
+    /** Writes the whole page as a picture to target/screenshots. */
+    void picture(String name) {
+        Number height = (Number) script("return document.documentElement.scrollHeight");
+        Number width = (Number) script("return window.innerWidth");
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of(
+                        "width",
+                        width.intValue(),
+                        "height",
+                        Math.max(844, height.intValue()),
+                        "deviceScaleFactor",
+                        1,
+                        "mobile",
+                        false));
+        byte[] png = driver.getScreenshotAs(OutputType.BYTES);
+        width(width.intValue());
+        try {
+            Files.createDirectories(SCREENSHOTS);
+            Files.write(SCREENSHOTS.resolve(name + ".png"), png);
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+        assertThat(png).isNotEmpty();
+    }
+
+    /** What the browser blocked because a page's policy forbids it, since this was last asked. */
+    List<String> blocked() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .map(LogEntry::getMessage)
+                .filter(message -> message.contains("Content Security Policy"))
+                .toList();
+    }
+
+    /** Ends the browser at once, as an empty battery would. */
+    void kill() {
+        try {
+            driver.executeCdpCommand("Browser.crash", Map.of());
+        } catch (WebDriverException expected) {
+            // it cannot answer any more
+        }
+        close();
+    }
+
+    @Override
+    public void close() {
+        try {
+            driver.quit();
+        } catch (WebDriverException e) {
+            // it is gone already
+        }
+    }
+}

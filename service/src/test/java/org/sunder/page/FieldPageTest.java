@@ -1,0 +1,436 @@
+package org.sunder.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.WindowType;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.sunder.Client;
+import org.sunder.Samples;
+import org.sunder.ServiceTest;
+import org.sunder.page.Weather.Sky;
+import tools.jackson.databind.JsonNode;
+
+/** Logging at the field, in a real browser, with and without a network: every test reaches the log once. */
+@ServiceTest
+class FieldPageTest {
+
+    private static final String SENT = "Stored by the service";
+    private static final String WAITS = "Saved on this phone, not sent yet";
+
+    @Autowired
+    Client client;
+
+    @LocalServerPort
+    int port;
+
+    @TempDir
+    Path profile;
+
+    private Weather weather;
+    private Browser phone;
+    private String airframe;
+    private UUID joint;
+
+    @BeforeAll
+    static void need() {
+        Browser.need();
+    }
+
+    @BeforeEach
+    void aPhoneAtAJoint() throws IOException {
+        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        joint = client.post(airframe + "/joints", Samples.JOINT).id();
+        weather = new Weather(port);
+        phone = Browser.open(profile.resolve("phone"));
+    }
+
+    @AfterEach
+    void away() {
+        phone.close();
+        weather.close();
+        client.delete(airframe, "If-Match", "\"v0\"");
+    }
+
+    @Test
+    void logsATestAndNamesTheNextChargeAtOnce() {
+        openJoint();
+        String first = phone.value("#charge");
+        assertThat(phone.text(".charge")).isEqualTo(first + " g");
+        assertThat(advised()).isEqualTo(Double.parseDouble(first));
+        assertThat(phone.text(".cautions")).contains("Nobody stands in line with either end");
+        log("separated");
+        phone.says(".state", SENT);
+        awaitCharge(advised());
+        assertThat(advised()).isLessThan(Double.parseDouble(first));
+        assertThat(tests()).hasSize(1);
+        // With the digits shown, such as 0.80 and not 0.8.
+        assertThat(log().raw().body()).contains("\"charge\":{\"value\":" + first + ",");
+        assertThat(tests().get(0).path("setupRevision").asInt()).isEqualTo(1);
+    }
+
+    @Test
+    void takesThreeTapsFromTheListOfJoints() {
+        phone.go(weather.url("/field"));
+        phone.click("a[href='/field/" + joint + "']");
+        phone.click("input[value=partial]");
+        phone.click(".main-action");
+        phone.says(".state", SENT);
+        assertThat(tests().get(0).path("outcome").asString()).isEqualTo("partial");
+    }
+
+    @Test
+    void takesAChargeWithACommaInStepsOfTheMeasureAndTheRestOfTheReport() {
+        openJoint();
+        phone.type("#charge", "0,8");
+        phone.click("[aria-label='One step more']");
+        phone.click("[aria-label='One step less']");
+        phone.click("[aria-label='One step less']");
+        assertThat(phone.value("#charge")).isEqualTo("0.75");
+        phone.click("input[value=separated]");
+        phone.click("#damaged");
+        phone.click("summary");
+        phone.type("#distance", "300");
+        phone.type("#frames", "6");
+        phone.type("#rate", "240");
+        phone.type("#notes", "harness burnt");
+        phone.click(".main-action");
+        phone.says(".state", SENT);
+        JsonNode test = tests().get(0);
+        assertThat(test.path("damaged").asBoolean()).isTrue();
+        // By hand: 0.3 m in 6 of 240 frames a second is 12 m/s.
+        assertThat(test.path("speed").path("value").asInt()).isEqualTo(12);
+        assertThat(test.path("notes").asString()).isEqualTo("harness burnt");
+    }
+
+    @Test
+    void worksThroughThePlanWithoutNetworkAndSendsEverythingOnce() {
+        openJoint();
+        awaitPlanAndWorker();
+        weather.turns(Sky.DOWN);
+        log("none");
+        phone.says(".state", WAITS);
+        phone.says("#unsent", "1 test is not sent yet");
+        phone.says(".why", "From the plan stored on this phone");
+        String planned = phone.text(".charge");
+        log("separated");
+        phone.says("#unsent", "2 tests are not sent yet");
+        assertThat(tests()).isEmpty();
+        weather.turns(Sky.CLEAR);
+        phone.click("#unsent button");
+        phone.says("#unsent", "Nothing waits to be sent");
+        assertThat(tests()).hasSize(2);
+        // Newest first: the charge fired second is the one that the plan named.
+        assertThat(tests().get(0).path("charge").path("value").asDouble() + " g")
+                .isEqualTo(Double.parseDouble(planned.replace(" g", "")) + " g");
+    }
+
+    @Test
+    void survivesAnEmptyBatteryWithoutNetworkAndStoresExactlyOneTest() {
+        openJoint();
+        awaitPlanAndWorker();
+        weather.turns(Sky.DOWN);
+        log("partial");
+        phone.says(".state", WAITS);
+        phone.kill();
+        phone = Browser.open(profile.resolve("phone"));
+        phone.go(weather.url("/field/" + joint));
+        phone.says("#unsent", "1 test is not sent yet");
+        phone.says(".why", "From the plan stored on this phone");
+        weather.turns(Sky.CLEAR);
+        phone.says("#unsent", "Nothing waits to be sent");
+        phone.go(weather.url("/field/" + joint));
+        phone.says(".state", SENT);
+        assertThat(tests()).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"ANSWERS_LOST", "DOUBLED", "PORTAL"})
+    void storesATestOnceWhateverTheNetworkDoes(Sky sky) {
+        openJoint();
+        weather.turns(sky);
+        log("separated");
+        if (sky == Sky.DOUBLED) {
+            phone.says(".state", SENT);
+        } else {
+            phone.says("#unsent", "cannot be reached");
+            phone.says(".state", WAITS);
+        }
+        weather.turns(Sky.CLEAR);
+        phone.says(".state", SENT);
+        assertThat(tests()).hasSize(1);
+    }
+
+    @Test
+    void twoPhonesLogToTheSameJoint() {
+        openJoint();
+        awaitPlanAndWorker();
+        weather.turns(Sky.DOWN);
+        log("none");
+        try (Browser other = Browser.open(profile.resolve("other"))) {
+            other.go("http://127.0.0.1:" + port + "/field/" + joint);
+            other.find(".charge");
+            other.click("input[value=separated]");
+            other.click(".main-action");
+            other.says(".state", SENT);
+        }
+        weather.turns(Sky.CLEAR);
+        phone.click("#unsent button");
+        phone.says(".state", SENT);
+        awaitCharge(advised());
+        assertThat(tests()).hasSize(2);
+    }
+
+    @Test
+    void keepsARefusedTestWithTheReasonAndSendsTheOthers() {
+        openJoint();
+        String first = phone.value("#charge");
+        weather.turns(Sky.DOWN);
+        phone.script("const f = document.getElementById('fired'); f.value = '2099-01-01T10:00';"
+                + " f.dispatchEvent(new Event('input', {bubbles: true}))");
+        log("none");
+        phone.says("h2", "The stored plan");
+        phone.type("#charge", "0.95");
+        log("separated");
+        weather.turns(Sky.CLEAR);
+        phone.click("#unsent button");
+        phone.says("[data-state=refused]", "The test lies in the future");
+        phone.says("[data-state=stored]", SENT);
+        phone.says("#unsent", "of these refused: 1");
+        phone.says("#next", "correct or drop it");
+        assertThat(tests()).hasSize(1);
+        phone.click("[data-state=refused] button");
+        assertThat(phone.value("#charge")).isEqualTo(first);
+        phone.script("const f = document.getElementById('fired'); f.value = '2026-05-03T10:00';"
+                + " f.dispatchEvent(new Event('input', {bubbles: true}))");
+        phone.click(".main-action");
+        phone.says("#unsent", "Nothing waits to be sent");
+        assertThat(tests()).hasSize(2);
+    }
+
+    @Test
+    void refusesAChargeAboveTheStoredCeilingWithoutNetworkToo() {
+        openJoint();
+        weather.turns(Sky.DOWN);
+        phone.type("#charge", "2,1");
+        log("none");
+        phone.says("#charge-fault", "above the ceiling of 2.082 g");
+        assertThat(phone.all(".entry")).isEmpty();
+    }
+
+    @Test
+    void aDamagingTestAndAnUnplannedChargeEndTheStoredPlan() {
+        openJoint();
+        awaitPlanAndWorker();
+        weather.turns(Sky.DOWN);
+        String first = phone.text(".charge");
+        phone.click("[aria-label='One step less']");
+        log("none");
+        phone.says("#next", "The stored plan ends here");
+        assertThat(phone.all(".charge")).isEmpty();
+        undoNewest();
+        phone.says(".charge", first);
+        phone.click("#damaged");
+        log("separated");
+        phone.says("#next", "Fire nothing more here until this test is sent");
+        assertThat(phone.all(".charge")).isEmpty();
+    }
+
+    @Test
+    void namesNothingBeyondTheStoredPlan() {
+        openJoint();
+        awaitPlanAndWorker();
+        weather.turns(Sky.DOWN);
+        for (int i = 0; i < 6 && !phone.text("#next h2").contains("ends here"); i++) {
+            assertThat(phone.text("#next h2")).isEqualTo("Fire next on the ground");
+            log("none");
+            int logged = i + 1;
+            phone.until("entry " + logged, d -> phone.all(".entry").size() == logged ? true : null);
+        }
+        assertThat(phone.text("#next h2")).isEqualTo("The stored plan ends here");
+        assertThat(phone.all(".charge")).isEmpty();
+    }
+
+    @Test
+    void takesASlipBackByAVoidWithItsReason() {
+        openJoint();
+        String first = phone.text(".charge");
+        log("none");
+        phone.says(".state", SENT);
+        undoNewest();
+        phone.says(".state", "Taken back: entered by mistake");
+        phone.says(".charge", first);
+        assertThat(tests()).hasSize(1);
+        assertThat(tests().get(0).path("counted").asBoolean()).isFalse();
+        assertThat(tests().get(0).path("marks").get(0).path("reason").asString())
+                .isEqualTo("entered by mistake");
+    }
+
+    @Test
+    void voidsASlipWhoseAnswerWasLost() {
+        openJoint();
+        weather.turns(Sky.ANSWERS_LOST);
+        log("none");
+        phone.says("#unsent", "cannot be reached");
+        undoNewest();
+        weather.turns(Sky.CLEAR);
+        phone.says(".state", "Taken back");
+        assertThat(tests()).hasSize(1);
+        assertThat(tests().get(0).path("counted").asBoolean()).isFalse();
+    }
+
+    @Test
+    void keepsAHalfTypedForm() {
+        openJoint();
+        phone.type("#charge", "0.95");
+        phone.click("input[value=partial]");
+        phone.click("summary");
+        phone.type("#notes", "one pin held");
+        awaitDraft("one pin held");
+        phone.kill();
+        phone = Browser.open(profile.resolve("phone"));
+        openJoint();
+        assertThat(phone.value("#charge")).isEqualTo("0.95");
+        assertThat(phone.find("input[value=partial]").isSelected()).isTrue();
+        assertThat(phone.value("#notes")).isEqualTo("one pin held");
+    }
+
+    @Test
+    void saysWhatPlainHttpCannotDoAndDoesTheRest() {
+        phone.close();
+        phone = Browser.open(profile.resolve("plain"), "--host-resolver-rules=MAP field.test 127.0.0.1");
+        phone.go(weather.plainUrl("/field/" + joint));
+        phone.find(".charge");
+        assertThat(phone.script("return isSecureContext")).isEqualTo(false);
+        phone.says("#plain", "without network this page cannot be opened again");
+        weather.turns(Sky.DOWN);
+        log("separated");
+        phone.says(".state", WAITS);
+        weather.turns(Sky.CLEAR);
+        phone.says(".state", SENT);
+        assertThat(tests()).hasSize(1);
+    }
+
+    @Test
+    void waitsForASignInAndSendsThen() {
+        openJoint();
+        weather.turns(Sky.SIGNED_OUT);
+        log("separated");
+        phone.says("#unsent", "Sign in again");
+        phone.says(".state", WAITS);
+        weather.turns(Sky.CLEAR);
+        phone.click("#unsent button");
+        phone.says(".state", SENT);
+        assertThat(tests()).hasSize(1);
+    }
+
+    /** By the browser's lock on the machine itself, by a lease in the store over plain http, where there is no such lock. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void oneTabSendsAtATime(boolean secure) {
+        phone.close();
+        phone = Browser.open(profile.resolve("tabs"), "--host-resolver-rules=MAP field.test 127.0.0.1");
+        String path = "/field/" + joint;
+        String address = secure ? weather.url(path) : weather.plainUrl(path);
+        phone.go(address);
+        phone.find(".charge");
+        assertThat(phone.script("return Boolean(navigator.locks)")).isEqualTo(secure);
+        weather.turns(Sky.DOWN);
+        log("none");
+        phone.says(".state", WAITS);
+        weather.turns(Sky.CLEAR);
+        phone.driver().switchTo().newWindow(WindowType.TAB);
+        phone.go(address);
+        phone.driver().switchTo().newWindow(WindowType.TAB);
+        phone.go(address);
+        phone.says(".state", SENT);
+        phone.says("#unsent", "Nothing waits to be sent");
+        assertThat(tests()).hasSize(1);
+        assertThat(weather.posted()).isEqualTo(1);
+    }
+
+    @Test
+    void fitsThroughANarrowLine() {
+        phone.go(weather.url("/field/" + joint));
+        phone.find(".charge");
+        @SuppressWarnings("unchecked")
+        List<String> sizes = (List<String>)
+                phone.script("return performance.getEntriesByType('resource').filter(e => !e.name.includes('/api/'))"
+                        + ".map(e => e.encodedBodySize + ' ' + e.name)");
+        long total = sizes.stream()
+                .mapToLong(size -> Long.parseLong(size.split(" ", 2)[0]))
+                .sum();
+        assertThat(total).as(sizes.toString()).isBetween(1_000L, 150_000L);
+        assertThat(sizes).allMatch(size -> size.contains("http://127.0.0.1:"));
+    }
+
+    private double advised() {
+        return client.get("/api/joints/" + joint + "/next-charge")
+                .body()
+                .path("charge")
+                .path("value")
+                .asDouble();
+    }
+
+    private void awaitCharge(double charge) {
+        phone.until(
+                "the charge " + charge, d -> Double.parseDouble(phone.text(".charge .figure")) == charge ? true : null);
+    }
+
+    private void openJoint() {
+        phone.go(weather.url("/field/" + joint));
+        phone.find(".charge");
+    }
+
+    private void log(String outcome) {
+        phone.click("input[value=" + outcome + "]");
+        phone.click(".main-action");
+    }
+
+    private void undoNewest() {
+        phone.click(".entry button[id^=undo-]");
+        phone.click(".undo button");
+    }
+
+    /** The tree is kept and the page can be opened without network. */
+    private void awaitPlanAndWorker() {
+        Object ready = phone.later("""
+                const [id, done] = arguments;
+                (async () => {
+                  const registered = await navigator.serviceWorker.ready;
+                  while (!registered.active || registered.active.state !== 'activated') await new Promise(r => setTimeout(r, 50));
+                  const { get } = await import('/assets/store.js');
+                  while (!((await get('joints', id)) || {}).tree) await new Promise(r => setTimeout(r, 50));
+                  done('ready');
+                })().catch(e => done(String(e)));
+                """, joint.toString());
+        assertThat(ready).isEqualTo("ready");
+    }
+
+    private void awaitDraft(String notes) {
+        phone.until("a draft kept", d -> Boolean.TRUE.equals(phone.later("""
+                        const [id, notes, done] = arguments;
+                        import('/assets/store.js').then(({ get }) => get('drafts', id)).then(d => done(Boolean(d && d.notes === notes)));
+                        """, joint.toString(), notes)) ? true : null);
+    }
+
+    private List<JsonNode> tests() {
+        return log().body().path("items").valueStream().toList();
+    }
+
+    private Client.Answer log() {
+        return client.get("/api/joints/" + joint + "/ground-tests");
+    }
+}

@@ -1,0 +1,110 @@
+package org.sunder.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.annotation.Import;
+import org.sunder.Client;
+import org.sunder.Samples;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What a flyer writes is text, whatever it looks like: nothing of it runs in a page, a card or a picture. */
+@SpringBootTest(
+        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
+        properties = "spring.datasource.url=jdbc:h2:mem:payloads;DB_CLOSE_DELAY=-1")
+@Import(Client.class)
+class PayloadTest {
+
+    private static final int OPENED = 5; // joints whose own pages are opened; all of them stand in the lists
+
+    private final JsonMapper json = new JsonMapper();
+
+    @Autowired
+    Client client;
+
+    @LocalServerPort
+    int port;
+
+    @TempDir
+    Path profile;
+
+    @BeforeAll
+    static void need() {
+        Browser.need();
+    }
+
+    @Test
+    void nothingWrittenRuns() {
+        assertThat(Payloads.ALL).hasSizeGreaterThanOrEqualTo(50);
+        String airframe = "";
+        List<String> joints = new ArrayList<>();
+        for (String payload : Payloads.ALL) {
+            String body = "{\"name\":" + text(payload) + ",\"notes\":" + text(payload) + "}";
+            airframe = client.post("/api/airframes", body).header("Location");
+        }
+        for (String payload : Payloads.ALL) {
+            joints.add(aJoint(airframe, payload));
+        }
+        try (Browser browser = Browser.open(profile)) {
+            List<String> paths = new ArrayList<>(List.of(
+                    "/",
+                    "/fleet",
+                    "/field",
+                    airframe.replace("/api", ""),
+                    airframe.replace("/api", "") + "/flight-day"));
+            int step = joints.size() / OPENED;
+            for (int i = 0; i < joints.size(); i += step) {
+                String joint = joints.get(i);
+                paths.add(joint + "/ladder");
+                paths.add(joint.replace("/api/joints", "/field"));
+                paths.add(joint.replace("/api", ""));
+            }
+            for (String path : paths) {
+                browser.go("http://127.0.0.1:" + port + path);
+                settle(browser, path);
+                assertThat(browser.script("return window.run === undefined"))
+                        .as("something ran in " + path)
+                        .isEqualTo(true);
+                assertThat((String) browser.script("return document.documentElement.outerHTML"))
+                        .as("markup of a text in " + path)
+                        .doesNotContain("<img src=\"x\"", "<iframe", "onload=\"run");
+            }
+            assertThat(System.getProperty("run")).isNull();
+        }
+    }
+
+    private String aJoint(String airframe, String payload) {
+        String setup = Samples.SETUP
+                .replace("\"main parachute\"", text(payload))
+                .replaceFirst("}$", java.util.regex.Matcher.quoteReplacement(",\"note\":" + text(payload) + "}"));
+        String body = "{\"name\":" + text(payload) + ",\"event\":\"main\",\"setup\":" + setup + "}";
+        String joint = client.post(airframe + "/joints", body).header("Location");
+        String report = Samples.test("0.50", "none").replaceFirst("}$", "");
+        String test = client.post(joint + "/ground-tests", report + ",\"notes\":" + text(payload) + "}")
+                .header("Location");
+        client.post(test + "/void", "{\"reason\":" + text(payload) + "}");
+        return joint;
+    }
+
+    private static void settle(Browser browser, String path) {
+        if (path.startsWith("/joints/")) {
+            browser.find("#result svg");
+        } else if (path.startsWith("/field/")) {
+            browser.find(".charge");
+        } else if (path.equals("/field")) {
+            browser.find(".choice");
+        }
+    }
+
+    private String text(String words) {
+        return json.writeValueAsString(words);
+    }
+}

@@ -1,0 +1,152 @@
+package org.sunder.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.sunder.ServiceTest;
+import org.sunder.page.Weather.Sky;
+
+/** From a new airframe to a flight charge on a phone, half of it without network, by nothing but the pages. */
+@ServiceTest
+class WalkAtTheFieldTest {
+
+    private static final int MOST_TESTS = 12;
+
+    @LocalServerPort
+    int port;
+
+    @TempDir
+    Path profile;
+
+    @BeforeAll
+    static void need() {
+        Browser.need();
+    }
+
+    @Test
+    void leadsFromANewAirframeToAFlightCharge() throws IOException {
+        try (Weather weather = new Weather(port);
+                Browser phone = Browser.open(profile)) {
+            phone.go(weather.url("/"));
+            phone.click("a[href='/airframes/new']");
+            field(phone, "Name", "Godwit");
+            phone.click(".main-action");
+            describeTheJoint(phone);
+            phone.find(".charge");
+            int tests = 0;
+            while (tests < MOST_TESTS && phone.text("#next h2").equals("Fire next on the ground")) {
+                // Every other test is fired without network, and sent when it is back.
+                boolean offline = tests % 2 == 1;
+                awaitPlan(phone);
+                weather.turns(offline ? Sky.DOWN : Sky.CLEAR);
+                fire(phone);
+                tests++;
+                if (offline) {
+                    phone.says(".state", "Saved on this phone, not sent yet");
+                    weather.turns(Sky.CLEAR);
+                    phone.click("#unsent button");
+                }
+                phone.says("#unsent", "Nothing waits to be sent");
+                int done = tests;
+                phone.until(
+                        "test " + done + " counted",
+                        d -> phone.text("#next").contains(done + (done == 1 ? " test" : " tests") + " counted")
+                                ? true
+                                : null);
+            }
+            assertThat(tests).isBetween(2, MOST_TESTS - 1);
+            assertThat(phone.text("#next h2")).isEqualTo("Enough is known to fly");
+            String flight = phone.text(".charge");
+            phone.click("#next a[href$='/flight-day']");
+            assertThat(phone.text(".charges dd")).isEqualTo(flight);
+            assertThat(phone.text(".cautions")).contains("Nobody stands in line");
+            assertThat(phone.text(".ticks")).contains("3 × M2.5");
+        }
+    }
+
+    private static void describeTheJoint(Browser phone) {
+        field(phone, "Name of the joint", "nose to bay");
+        field(phone, "Inner diameter at the joint", "92");
+        field(phone, "Length of the shoulder", "45");
+        field(phone, "Mass forward of the joint", "0,9");
+        field(phone, "Mass aft of the joint", "4.1");
+        field(phone, "Pull that parts the joint without pins", "15");
+        field(phone, "Inner length", "620");
+        field(phone, "Solid tip", "40");
+        field(phone, "How many", "3");
+        pick(phone, "Limit of the structure", "gaugePressure");
+        field(phone, "Highest gauge pressure", "300");
+        // By hand: an ogive of 2.200 L, three pins of 205.6 N and 15 N of fit: 95.1 kPa; nothing is in it yet.
+        phone.says("#result", "95.05 kPa");
+        phone.says("#result", "2.2 L");
+        add(phone, "Add an item");
+        pick(phone, "Kind", "intrusion");
+        field(phone, "What it is", "bay pushed in");
+        field(phone, "How far it comes in", "45");
+        add(phone, "Add an item");
+        field(phone, "What it is", "main parachute");
+        field(phone, "Mass", "340");
+        phone.says("#result", "1.604 L");
+        add(phone, "Add an item");
+        field(phone, "What it is", "harness");
+        pick(phone, "Made of", "aramid");
+        field(phone, "Mass", "120");
+        phone.says("#result", "1.52 L");
+        assertThat(phone.text("#result svg")).contains("main parachute");
+        phone.picture("walk-joint-390");
+        phone.click("#setup .main-action");
+    }
+
+    /** What this joint does: partial from 0.72 g, separated from 0.84 g. */
+    private static void fire(Browser phone) {
+        double charge = Double.parseDouble(phone.value("#charge"));
+        String outcome = charge < 0.72 ? "none" : charge < 0.84 ? "partial" : "separated";
+        phone.click("input[value=" + outcome + "]");
+        phone.click(".main-action");
+    }
+
+    private static void awaitPlan(Browser phone) {
+        Object ready = phone.later("""
+                const done = arguments[0];
+                const id = location.pathname.split('/').pop();
+                import('/assets/store.js').then(async ({ get }) => {
+                  for (;;) {
+                    const joint = await get('joints', id);
+                    if (joint && joint.tree && joint.tree.basis.tests === joint.advice.basis.tests) return done('ready');
+                    await new Promise(r => setTimeout(r, 50));
+                  }
+                });
+                """);
+        assertThat(ready).isEqualTo("ready");
+    }
+
+    /** Types into the last visible field with that label, as a finger would find it. */
+    private static void field(Browser phone, String label, String text) {
+        phone.type("#" + id(phone, label), text);
+    }
+
+    private static void pick(Browser phone, String label, String value) {
+        phone.script(
+                "const s = document.getElementById(arguments[0]); s.value = arguments[1];"
+                        + " s.dispatchEvent(new Event('change', {bubbles: true}))",
+                id(phone, label),
+                value);
+    }
+
+    private static void add(Browser phone, String words) {
+        phone.script(
+                "[...document.querySelectorAll('button')].find(b => b.textContent === arguments[0]).click()", words);
+    }
+
+    private static String id(Browser phone, String label) {
+        return phone.until("a field " + label, d -> (String) phone.script(
+                "const l = [...document.querySelectorAll('label')].filter(l => l.textContent === arguments[0] && l.offsetParent).pop();"
+                        + " return l ? l.htmlFor : null",
+                label));
+    }
+}
