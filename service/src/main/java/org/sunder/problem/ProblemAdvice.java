@@ -62,7 +62,10 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler(Exception.class)
-    ResponseEntity<Object> unforeseen(Exception e, HttpServletRequest request) {
+    @Nullable ResponseEntity<Object> unforeseen(Exception e, HttpServletRequest request) {
+        if (callerGone(e)) {
+            return null;
+        }
         if (BodyLimit.exceeded(e)) {
             return answer(ProblemType.BODY_TOO_LARGE, BodyLimit.DETAIL, List.of(), new HttpHeaders(), request);
         }
@@ -81,8 +84,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     protected @Nullable ResponseEntity<Object> handleHttpMessageNotReadable(
             HttpMessageNotReadableException e, HttpHeaders headers, HttpStatusCode status, WebRequest web) {
         HttpServletRequest request = servlet(web);
-        if (e.getCause() instanceof ClientAbortException || e.getCause() instanceof EOFException) {
-            LOG.debug("The caller hung up", e);
+        if (callerGone(e)) {
             return null;
         }
         if (BodyLimit.exceeded(e)) {
@@ -157,6 +159,17 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         List<Fault> faults = missing(e);
         String detail = faults.isEmpty() ? type.explanation() : summary(faults);
         return answer(type, detail, faults, headers, servlet(web));
+    }
+
+    /** Whether the caller hung up: nobody is left to be told, and nothing is wrong here. */
+    private static boolean callerGone(Throwable failure) {
+        for (Throwable t = failure; t != null; t = t.getCause()) {
+            if (t instanceof ClientAbortException || t instanceof EOFException) {
+                LOG.debug("The caller hung up", failure);
+                return true;
+            }
+        }
+        return false;
     }
 
     static ResponseEntity<Object> answer(

@@ -6,10 +6,13 @@ import java.net.http.HttpRequest;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.system.CapturedOutput;
+import org.springframework.boot.test.system.OutputCaptureExtension;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.sunder.Client;
 import org.sunder.Samples;
@@ -17,6 +20,7 @@ import org.sunder.ServiceTest;
 
 /** Bad input: a 4xx problem that names the field and what is allowed; nothing is stored. */
 @ServiceTest
+@ExtendWith(OutputCaptureExtension.class)
 class BadInputTest {
 
     @Autowired
@@ -223,6 +227,39 @@ class BadInputTest {
                 .POST(HttpRequest.BodyPublishers.ofInputStream(() ->
                         new java.io.ByteArrayInputStream(large.getBytes(java.nio.charset.StandardCharsets.UTF_8)))));
         assertThat(streamed.status()).isEqualTo(413);
+    }
+
+    @Test
+    void aNumberOfTwentyDigitsInPlaceOfAWordIsNamed() {
+        String bad = Samples.AIRFRAME.replace("\"metric\"", "12345678901234567890");
+        var answer = client.post("/api/airframes", bad);
+        assertThat(answer.status()).isEqualTo(400);
+        assertThat(answer.body().path("type").asString()).isEqualTo("/problems/invalid-input");
+        assertThat(answer.fault("/units").path("detail").asString("")).isNotEmpty();
+    }
+
+    @Test
+    void whatADatabaseCannotKeepIsRefused() {
+        for (String text : new String[] {"nul \\u0000", "half \\ud83d"}) {
+            var answer = client.post("/api/airframes", "{\"name\":\"" + text + "\"}");
+            assertThat(answer.status()).isEqualTo(400);
+            assertThat(answer.fault("/name").path("allowed").asString()).contains("U+0000");
+        }
+    }
+
+    @Test
+    void aCallerWhoHangsUpIsNoErrorOfOurs(CapturedOutput output) throws Exception {
+        int port = client.request("/").build().uri().getPort();
+        for (int i = 0; i < 5; i++) {
+            try (var socket = new java.net.Socket(java.net.InetAddress.getLoopbackAddress(), port)) {
+                String head = "POST /api/airframes HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
+                        + "Content-Length: 1000\r\n\r\n{\"name\":";
+                socket.getOutputStream().write(head.getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+            }
+        }
+        assertThat(client.get("/api/airframes?limit=1").status()).isEqualTo(200);
+        Thread.sleep(300); // what would be logged is logged by then
+        assertThat(output.getAll()).doesNotContain("ERROR");
     }
 
     @Test
