@@ -188,6 +188,12 @@ class PagesTest {
         browser.script("document.documentElement.style.fontSize = '200%'");
         Number beyond = (Number) browser.script("return document.documentElement.scrollWidth - innerWidth");
         assertThat(beyond.intValue()).isLessThanOrEqualTo(0);
+        assertThat(browser.script("return document.querySelector('.charge .figure').getClientRects().length"))
+                .as("lines that the charge takes")
+                .isEqualTo(1L);
+        assertThat(browser.script("const c = document.getElementById('charge'); return c.scrollWidth <= c.clientWidth"))
+                .as("the charge is seen whole in its field")
+                .isEqualTo(true);
         browser.picture("field-joint-large-text-390");
     }
 

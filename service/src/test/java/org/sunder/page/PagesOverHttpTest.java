@@ -1,0 +1,99 @@
+package org.sunder.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.http.HttpClient;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.sunder.Client;
+import org.sunder.Samples;
+import org.sunder.ServiceTest;
+
+/** What the pages say, as they leave the service. */
+@ServiceTest
+class PagesOverHttpTest {
+
+    @Autowired
+    Client client;
+
+    private String airframe;
+    private String joint;
+
+    @BeforeEach
+    void anAirframe() {
+        airframe = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Smew"))
+                .header("Location");
+        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+    }
+
+    @Test
+    void theListsNameEveryJointWithItsEvidence() throws Exception {
+        assertThat(page("/").body()).contains("Smew", "nose to bay", "Evidence");
+        assertThat(page("/fleet").body()).contains("Smew", "No counted test yet.", "Where a new airframe starts");
+    }
+
+    @Test
+    void theAirframeTellsWhatDoesNotCountAndHowSetupsDiffer() throws Exception {
+        String test = client.post(joint + "/ground-tests", Samples.test("0.60", "none"))
+                .header("Location");
+        client.post(test + "/void", "{\"reason\":\"the igniter failed\"}");
+        client.put(joint + "/setup", Samples.SETUP.replace("\"count\":3", "\"count\":2"), "If-Match", "\"v0\"");
+        assertThat(page(airframe.replace("/api", "")).body())
+                .contains("the igniter failed", "3 × M2.5", "2 × M2.5", "(differs)", "fired 0.60 g, none, not counted")
+                .contains("Nobody stands in line with either end");
+    }
+
+    @Test
+    void theFlightDayNamesNoChargeBeforeATestHasSeparatedTheJoint() throws Exception {
+        String sheet = airframe.replace("/api", "") + "/flight-day";
+        assertThat(page(sheet).body()).contains("Do not fly this joint yet.").doesNotContain("Backup, later");
+        client.post(joint + "/ground-tests", Samples.test("1.00", "separated"));
+        client.post(joint + "/ground-tests", Samples.test("0.90", "separated", "2026-05-03T11:20:00+01:00"));
+        assertThat(page(sheet).body())
+                .contains("Backup, later", "with 95 % confidence", "Nobody stands in line with either end");
+    }
+
+    @Test
+    void theFieldPageIsTheSameForEveryJoint() throws Exception {
+        assertThat(page(joint.replace("/api/joints", "/field")).body())
+                .isEqualTo(page("/field").body());
+    }
+
+    @Test
+    void theWorkerKeepsEveryFileOfThePages() throws Exception {
+        var worker = page("/worker.js");
+        assertThat(worker.headers().firstValue("Content-Type").orElse("")).startsWith("text/javascript");
+        try (Stream<Path> files = Files.list(Path.of("src/main/resources/static/assets"))) {
+            assertThat(files.map(file -> "'/assets/" + file.getFileName() + "'").toList())
+                    .allSatisfy(file -> assertThat(worker.body()).contains(file));
+        }
+        assertThat(worker.body()).doesNotContain("{{");
+        assertThat(page("/manifest.webmanifest")
+                        .headers()
+                        .firstValue("Content-Type")
+                        .orElse(""))
+                .startsWith("application/manifest+json");
+    }
+
+    @Test
+    void whatIsNotThereIsAPageToo() throws Exception {
+        var answer = page("/airframes/" + UUID.randomUUID());
+        assertThat(answer.statusCode()).isEqualTo(404);
+        assertThat(answer.body()).contains("There is no such thing here").contains("<main");
+        assertThat(page("/joints/7").statusCode()).isEqualTo(404);
+    }
+
+    private HttpResponse<String> page(String path) throws IOException, InterruptedException {
+        return HttpClient.newHttpClient()
+                .send(
+                        client.request(path, "Accept", "text/html,*/*;q=0.8").build(),
+                        HttpResponse.BodyHandlers.ofString());
+    }
+}
