@@ -38,9 +38,11 @@ class FleetReader {
     }
 
     FleetPicture read() {
-        Map<UUID, List<Joint>> joints = airframes.allJoints().stream().collect(groupingBy(Joint::airframeId));
-        Map<UUID, List<Setup>> setups = airframes.allSetups().stream().collect(groupingBy(Setup::jointId));
+        // Tests first: what they point at was stored before them, so none is missing below whatever is stored
+        // meanwhile.
         Map<UUID, List<GroundTest>> byJoint = tests.all().stream().collect(groupingBy(GroundTest::jointId));
+        Map<UUID, List<Setup>> setups = airframes.allSetups().stream().collect(groupingBy(Setup::jointId));
+        Map<UUID, List<Joint>> joints = airframes.allJoints().stream().collect(groupingBy(Joint::airframeId));
         Map<UUID, List<Trial>> trials = trials(setups, byJoint);
         Map<UUID, FleetPicture.Place> places = new HashMap<>();
         List<AirframeLog> logs = new ArrayList<>();

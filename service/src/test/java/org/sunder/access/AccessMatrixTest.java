@@ -54,7 +54,7 @@ class AccessMatrixTest {
                 "listAirframes getAirframe getFit getHistory listJoints listLoadOuts getFleetCorrection getGroundTest"
                         + " getJoint getEstimate getFlightCharge listFlightEvents listGroundTests getLadder getNextCharge"
                         + " listSetups getLoadOut listPinBatches getPinBatch listPowders getPowder checkFit"
-                        + " checkInsertion checkPinsInFlight checkRetention checkSpeed checkVents checkVolume getCurve"
+                        + " checkInsertion checkPinsInFlight checkRetention checkSetup checkSpeed checkVents checkVolume getCurve"
                         + " exportEverything");
         put(rows, Row.LOG, "logGroundTest logFlightEvent");
         put(

@@ -2,7 +2,6 @@ package org.sunder.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.sunder.Client;
@@ -43,15 +42,13 @@ class ReasonsTest {
 
     @Test
     void aTargetAboveTheCeilingComesWithOtherSetups() {
-        String joint = joint(Samples.JOINT.replace("\"value\":300,\"unit\":\"kPa\"", "\"value\":130,\"unit\":\"kPa\""));
-        for (String outcome : List.of("none", "none", "partial")) {
-            JsonNode next = client.get(joint + "/next-charge").body();
-            if (next.path("decision").asString().equals("fire")) {
-                String grams = next.path("charge").path("value").asString();
-                assertThat(client.post(joint + "/ground-tests", Samples.test(grams, outcome))
-                                .status())
-                        .isEqualTo(201);
-            }
+        String joint = joint(Samples.JOINT.replace("\"value\":300,\"unit\":\"kPa\"", "\"value\":200,\"unit\":\"kPa\""));
+        JsonNode next = client.get(joint + "/next-charge").body();
+        for (int i = 0; i < 6 && next.path("decision").asString().equals("fire"); i++) {
+            String grams = next.path("charge").path("value").asString();
+            next = client.post(joint + "/ground-tests", Samples.test(grams, "none"))
+                    .body()
+                    .path("next");
         }
         JsonNode stuck = client.get(joint + "/next-charge").body();
         assertThat(stuck.path("decision").asString()).isEqualTo("change-setup");

@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,6 +26,7 @@ import tools.jackson.databind.JsonNode;
 
 /** Logging at the field, in a real browser, with and without a network: every test reaches the log once. */
 @ServiceTest
+@Tag("browser")
 class FieldPageTest {
 
     private static final String SENT = "Stored by the service";

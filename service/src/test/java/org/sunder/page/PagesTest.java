@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +27,7 @@ import org.sunder.page.Weather.Sky;
  * best practice, nothing cut off; pictures of each in target/screenshots to look at.
  */
 @ServiceTest
+@Tag("browser")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesTest {
 

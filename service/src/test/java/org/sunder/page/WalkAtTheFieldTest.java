@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -13,6 +14,7 @@ import org.sunder.page.Weather.Sky;
 
 /** From a new airframe to a flight charge on a phone, half of it without network, by nothing but the pages. */
 @ServiceTest
+@Tag("browser")
 class WalkAtTheFieldTest {
 
     private static final int MOST_TESTS = 12;
