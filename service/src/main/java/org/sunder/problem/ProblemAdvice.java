@@ -28,6 +28,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.ServletWebRequest;
 import org.springframework.web.context.request.WebRequest;
+import org.springframework.web.context.request.async.AsyncRequestNotUsableException;
 import org.springframework.web.method.annotation.HandlerMethodValidationException;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
 import tools.jackson.core.JacksonException;
@@ -153,6 +154,9 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             case BAD_REQUEST -> ProblemType.INVALID_INPUT;
             default -> ProblemType.INTERNAL;
         };
+        if (type == ProblemType.INTERNAL && callerGone(e)) {
+            return null;
+        }
         if (type == ProblemType.INTERNAL) {
             LOG.error("Unforeseen failure", e);
         }
@@ -164,7 +168,9 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     /** Whether the caller hung up: nobody is left to be told, and nothing is wrong here. */
     private static boolean callerGone(Throwable failure) {
         for (Throwable t = failure; t != null; t = t.getCause()) {
-            if (t instanceof ClientAbortException || t instanceof EOFException) {
+            if (t instanceof ClientAbortException
+                    || t instanceof EOFException
+                    || t instanceof AsyncRequestNotUsableException) {
                 LOG.debug("The caller hung up", failure);
                 return true;
             }
