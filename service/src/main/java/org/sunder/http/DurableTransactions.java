@@ -41,4 +41,12 @@ public class DurableTransactions {
         }
         return result;
     }
+
+    /** As {@link #commit}, for work that answers nothing. */
+    public void run(Runnable work) {
+        commit(() -> {
+            work.run();
+            return true;
+        });
+    }
 }

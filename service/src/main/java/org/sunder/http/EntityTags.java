@@ -1,6 +1,7 @@
 package org.sunder.http;
 
 import java.util.Arrays;
+import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
@@ -13,6 +14,11 @@ public final class EntityTags {
     /** The tag of a version, with its quotes. */
     public static String of(long version) {
         return "\"v" + version + "\"";
+    }
+
+    /** What a change calls with the current version, see {@link #requireMatch}. */
+    public static LongConsumer matching(@Nullable String ifMatch) {
+        return version -> requireMatch(ifMatch, version);
     }
 
     /**

@@ -154,10 +154,10 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             case BAD_REQUEST -> ProblemType.INVALID_INPUT;
             default -> ProblemType.INTERNAL;
         };
-        if (type == ProblemType.INTERNAL && callerGone(e)) {
-            return null;
-        }
         if (type == ProblemType.INTERNAL) {
+            if (callerGone(e)) {
+                return null;
+            }
             LOG.error("Unforeseen failure", e);
         }
         List<Fault> faults = missing(e);

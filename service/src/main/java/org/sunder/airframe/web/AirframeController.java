@@ -99,8 +99,7 @@ class AirframeController {
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody AirframeRequest body) {
-        return answer(transactions.commit(
-                () -> airframes.change(id, version -> EntityTags.requireMatch(ifMatch, version), body.details())));
+        return answer(transactions.commit(() -> airframes.change(id, EntityTags.matching(ifMatch), body.details())));
     }
 
     @DeleteMapping("/{id}")
@@ -112,10 +111,7 @@ class AirframeController {
     ResponseEntity<Void> archive(
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
-        transactions.commit(() -> {
-            airframes.archive(id, version -> EntityTags.requireMatch(ifMatch, version));
-            return id;
-        });
+        transactions.run(() -> airframes.archive(id, EntityTags.matching(ifMatch)));
         return ResponseEntity.noContent().build();
     }
 

@@ -99,7 +99,7 @@ class JointController {
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody SetupSheet body) {
         return answer(transactions.commit(() -> {
-            airframes.changeSetup(id, version -> EntityTags.requireMatch(ifMatch, version), body);
+            airframes.changeSetup(id, EntityTags.matching(ifMatch), body);
             return airframes.getJoint(id);
         }));
     }

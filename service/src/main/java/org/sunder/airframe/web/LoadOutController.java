@@ -103,8 +103,7 @@ class LoadOutController {
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody LoadOutSheet body) {
-        return answer(transactions.commit(
-                () -> loadOuts.change(id, version -> EntityTags.requireMatch(ifMatch, version), body)));
+        return answer(transactions.commit(() -> loadOuts.change(id, EntityTags.matching(ifMatch), body)));
     }
 
     @DeleteMapping("/api/load-outs/{id}")
@@ -116,10 +115,7 @@ class LoadOutController {
     ResponseEntity<Void> remove(
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
-        transactions.commit(() -> {
-            loadOuts.remove(id, version -> EntityTags.requireMatch(ifMatch, version));
-            return id;
-        });
+        transactions.run(() -> loadOuts.remove(id, EntityTags.matching(ifMatch)));
         return ResponseEntity.noContent().build();
     }
 

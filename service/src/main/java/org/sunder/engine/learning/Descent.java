@@ -16,8 +16,6 @@ final class Descent {
     /** ln 1e-7. */
     private static final double NEGLIGIBLE = -16.1;
 
-    private static final double LN_2 = 0.6931471805599453;
-
     private final Levels levels;
     private final Design design;
     private final MeanEvidence evidence;
@@ -95,7 +93,7 @@ final class Descent {
                     MeanEvidence.atKnots(own, 0, pyramid, all.exponent(), levels.airframe(a), design);
                 }
                 MeanPosterior mean = new MeanPosterior(levels, evidence.without(own, cell * design.knots()));
-                double scale = FastMath.exp(mean.peak() + levels.logWeight(cell) + exponent * LN_2 - best);
+                double scale = FastMath.exp(mean.peak() + levels.logWeight(cell) + exponent * LogTable.LN_2 - best);
                 add(sum, mean.airframe(levels.airframe(a), levels.airframeSd(a)), scale);
             }
         }

@@ -72,7 +72,7 @@ public final class FleetModel {
         AirframeLog had = log.airframes().get(airframe);
         AirframeLog has = next.airframes().get(airframe);
         boolean same = had.comparesJoints() == has.comparesJoints() && had.comparesSetups() == has.comparesSetups();
-        return !same && !Design.standard(levels.priors(), next).equals(Design.standard(levels.priors(), log));
+        return !same && !Design.standard(levels.priors(), next).equals(levels.design());
     }
 
     /** Whether the fleet gets its first measured speed, or loses its last. */

@@ -13,7 +13,9 @@ final class LogTable {
 
     private static final int BITS = 8;
     private static final int SHIFT = 52 - BITS;
-    private static final double LN_2 = 0.6931471805599453;
+    /** ln 2. */
+    static final double LN_2 = 0.6931471805599453;
+
     private static final long MANTISSA = (1L << 52) - 1;
     private static final long ONE = Double.doubleToRawLongBits(1.0);
     private static final double[] LOG = new double[1 << BITS];

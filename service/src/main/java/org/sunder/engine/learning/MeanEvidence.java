@@ -13,7 +13,6 @@ import java.util.stream.IntStream;
 final class MeanEvidence {
 
     private static final double UNIT = 0x1p-36;
-    private static final double LN_2 = 0.6931471805599453;
     /** A log likelihood below this is held here; far beyond what could count. */
     private static final double FLOOR = -1e4;
 
@@ -70,7 +69,9 @@ final class MeanEvidence {
         int last = Math.min(nodes - 1, (design.lastKnot() + stride - 1) / stride + 2);
         double[] logs = smoothing.sampled(likelihood, first, skip, (last - first) / skip + 1);
         for (int i = 0; i < logs.length; i++) {
-            logs[i] = logs[i] < Double.MIN_NORMAL ? FLOOR : Math.max(LogTable.log(logs[i]) + exponent * LN_2, FLOOR);
+            logs[i] = logs[i] < Double.MIN_NORMAL
+                    ? FLOOR
+                    : Math.max(LogTable.log(logs[i]) + exponent * LogTable.LN_2, FLOOR);
         }
         int spacing = stride * skip;
         while (spacing > design.knotStride()) {

@@ -100,8 +100,7 @@ class PinBatchController {
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody PinBatchRequest body) {
-        return answer(transactions.commit(
-                () -> batches.change(id, version -> EntityTags.requireMatch(ifMatch, version), body.details())));
+        return answer(transactions.commit(() -> batches.change(id, EntityTags.matching(ifMatch), body.details())));
     }
 
     @DeleteMapping("/{id}")
@@ -113,10 +112,7 @@ class PinBatchController {
     ResponseEntity<Void> archive(
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
-        transactions.commit(() -> {
-            batches.archive(id, version -> EntityTags.requireMatch(ifMatch, version));
-            return id;
-        });
+        transactions.run(() -> batches.archive(id, EntityTags.matching(ifMatch)));
         return ResponseEntity.noContent().build();
     }
 

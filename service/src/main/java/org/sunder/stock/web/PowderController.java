@@ -100,8 +100,7 @@ class PowderController {
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
             @RequestBody PowderRequest body) {
-        return answer(transactions.commit(
-                () -> powders.change(id, version -> EntityTags.requireMatch(ifMatch, version), body.details())));
+        return answer(transactions.commit(() -> powders.change(id, EntityTags.matching(ifMatch), body.details())));
     }
 
     @DeleteMapping("/{id}")
@@ -114,10 +113,7 @@ class PowderController {
     ResponseEntity<Void> archive(
             @PathVariable UUID id,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
-        transactions.commit(() -> {
-            powders.archive(id, version -> EntityTags.requireMatch(ifMatch, version));
-            return id;
-        });
+        transactions.run(() -> powders.archive(id, EntityTags.matching(ifMatch)));
         return ResponseEntity.noContent().build();
     }
 
