@@ -64,14 +64,15 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     @ExceptionHandler(Exception.class)
     @Nullable ResponseEntity<Object> unforeseen(Exception e, HttpServletRequest request) {
+        // Before the caller is asked about: a database that hangs up ends in an EOFException too.
+        if (SqlFailures.isUnavailable(e)) {
+            return storage(e, request);
+        }
         if (callerGone(e)) {
             return null;
         }
         if (BodyLimit.exceeded(e)) {
             return answer(ProblemType.BODY_TOO_LARGE, BodyLimit.DETAIL, List.of(), new HttpHeaders(), request);
-        }
-        if (SqlFailures.isUnavailable(e)) {
-            return storage(e, request);
         }
         if (SqlFailures.isConflict(e)) {
             String detail = "Another change was stored first; this one was not.";

@@ -15,16 +15,30 @@ final class SqlFailures {
 
     private SqlFailures() {}
 
-    /** Whether the database is away, or can take nothing more. */
+    /**
+     * Whether the database is away, or can take nothing more. A failure without an SQLSTATE is the connection pool's: it
+     * has no connection to give, or closed the one in use because it broke.
+     */
     static boolean isUnavailable(Throwable failure) {
         String state = state(failure);
-        return state != null && state.length() > CLASS && UNAVAILABLE.contains(state.substring(0, CLASS));
+        return state == null
+                ? fromDatabase(failure)
+                : state.length() > CLASS && UNAVAILABLE.contains(state.substring(0, CLASS));
     }
 
     /** Whether another change came first. */
     static boolean isConflict(Throwable failure) {
         String state = state(failure);
         return state != null && CONFLICT.contains(state);
+    }
+
+    private static boolean fromDatabase(Throwable failure) {
+        for (Throwable t = failure; t != null; t = t.getCause()) {
+            if (t instanceof SQLException) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static @Nullable String state(Throwable failure) {

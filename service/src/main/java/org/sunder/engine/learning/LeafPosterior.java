@@ -21,6 +21,9 @@ public final class LeafPosterior {
     /** Rows with less mass are left out. */
     private static final double NEGLIGIBLE = 1e-9;
 
+    /** Normal score beyond which a chance is 0 or 1 to the last bit. */
+    private static final double SURE = 8.5;
+
     private final Priors priors;
     private final List<Slice> slices;
     private final double logMarginalLikelihood;
@@ -168,8 +171,13 @@ public final class LeafPosterior {
      */
     public double separationQuantile(double x, double p) {
         requireChance(p);
-        double z = Root.ofRising(score -> 1 - ownAtMost(x, score) - p);
-        return NormalTable.cdf(z);
+        if (1 - ownAtMost(x, -SURE) >= p) {
+            return 0;
+        }
+        if (1 - ownAtMost(x, SURE) <= p) {
+            return 1;
+        }
+        return NormalTable.cdf(Root.between(-SURE, SURE, score -> 1 - ownAtMost(x, score) - p));
     }
 
     private double ownAtMost(double x, double z) {

@@ -25,6 +25,11 @@ final class Root {
         while (function.applyAsDouble(high) < 0 && high < REACH) {
             high *= 2;
         }
+        return between(low, high, function);
+    }
+
+    /** Where a function that is negative at {@code low} and positive at {@code high} is zero. */
+    static double between(double low, double high, DoubleUnaryOperator function) {
         return new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, ACCURACY, 5)
                 .solve(MAX_EVALUATIONS, function::applyAsDouble, low, high);
     }

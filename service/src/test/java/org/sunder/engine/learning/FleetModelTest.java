@@ -188,6 +188,23 @@ class FleetModelTest {
         assertThat(leaf.separationQuantile(x, 0.05)).isLessThan(leaf.separationQuantile(x, 0.95));
     }
 
+    @Test
+    void theBandIsClosedWhereTheChargeIsSureToDoNothingOrSureToPart() {
+        LeafPosterior leaf = FleetModel.of(FleetLog.empty(), Priors.standard()).leaf(new Leaf.NewAirframe(0.2));
+        double lowBefore = 0;
+        double highBefore = 0;
+        for (double x = -6; x <= 6; x += 0.25) {
+            double low = leaf.separationQuantile(x, 0.05);
+            double high = leaf.separationQuantile(x, 0.95);
+            assertThat(low).isBetween(lowBefore, high);
+            assertThat(high).isBetween(highBefore, 1.0);
+            lowBefore = low;
+            highBefore = high;
+        }
+        assertThat(leaf.separationQuantile(-6, 0.95)).isZero();
+        assertThat(leaf.separationQuantile(6, 0.05)).isEqualTo(1);
+    }
+
     /** All tests so far separated: the likelihood of the mean is a shoulder, steep on one side and flat on the other. */
     @Test
     void aShoulderIsNotTakenForAPeak() {
