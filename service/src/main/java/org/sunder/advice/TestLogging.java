@@ -77,13 +77,14 @@ public class TestLogging {
         String most = Display.limit(ceiling, measure).value() + " " + measure.unit();
         String given = charge.value().toPlainString() + " " + charge.unit();
         if (!(charge.kilograms() > 0)) {
-            throw refusal(ProblemType.UNSOUND_CHARGE, "a charge must be more than nothing", most, given);
+            throw refusal(
+                    ProblemType.UNSOUND_CHARGE, "The charge, " + given + ", must be more than nothing.", most, given);
         }
         if (charge.kilograms() > ceiling * (1 + ROUNDING)) {
             throw refusal(
                     ProblemType.CHARGE_ABOVE_CEILING,
-                    "the charge is above the ceiling ("
-                            + joint.physics().ceiling().source() + ")",
+                    "The charge, " + given + ", is above the ceiling of " + most + " ("
+                            + joint.physics().ceiling().source() + ").",
                     most,
                     given);
         }
@@ -96,10 +97,18 @@ public class TestLogging {
         }
         if (report.outcome() != Outcome.SEPARATED) {
             throw ProblemException.invalid(
-                    "/speed", speed.value(), "only a separated test has a speed", "no speed, or the outcome separated");
+                    "/speed",
+                    speed.value(),
+                    "A speed was given, but only a separated test has one.",
+                    "no speed, or the outcome separated");
         }
         if (!(speed.metresPerSecond() >= SLOWEST && speed.metresPerSecond() <= FASTEST)) {
-            throw ProblemException.invalid("/speed", speed.value(), "the speed is out of range", "0.1 to 300 m/s");
+            throw ProblemException.invalid(
+                    "/speed",
+                    speed.value(),
+                    "The speed, " + speed.value().toPlainString() + " " + speed.unit()
+                            + ", is out of range; 0.1 to 300 m/s is allowed.",
+                    "0.1 to 300 m/s");
         }
     }
 

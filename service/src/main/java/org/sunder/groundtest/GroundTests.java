@@ -35,11 +35,15 @@ public class GroundTests {
     public void refuseFuture(OffsetDateTime firedAt) {
         if (firedAt.isBefore(EARLIEST)) {
             throw ProblemException.invalid(
-                    "/firedAt", firedAt, "firedAt lies too far back", "a time since " + EARLIEST);
+                    "/firedAt",
+                    firedAt,
+                    "The time of firing, " + firedAt + ", lies too far back; it may be " + EARLIEST
+                            + " at the earliest.",
+                    "a time since " + EARLIEST);
         }
         OffsetDateTime latest = OffsetDateTime.now(clock).plus(CLOCKS_DISAGREE);
         if (firedAt.isAfter(latest)) {
-            String detail = "firedAt lies in the future";
+            String detail = "The time of firing, " + firedAt + ", lies in the future; it may be at most now.";
             throw new ProblemException(
                     ProblemType.TEST_IN_THE_FUTURE,
                     detail,

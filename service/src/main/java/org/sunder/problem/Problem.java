@@ -2,6 +2,7 @@ package org.sunder.problem;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.sunder.caution.CautionView;
 
 /**
  * A problem document, RFC 9457.
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param instance the path that was asked for
  * @param requestId finds the request in the log
  * @param errors for bad input, every fault found
+ * @param cautions what to mind, where the problem names a charge
  */
 public record Problem(
         String type,
@@ -21,7 +23,8 @@ public record Problem(
         String detail,
         String instance,
         @Nullable String requestId,
-        @Nullable List<Fault> errors) {
+        @Nullable List<Fault> errors,
+        @Nullable List<CautionView> cautions) {
 
     static Problem of(ProblemType type, String detail, String instance, List<Fault> errors) {
         return new Problem(
@@ -31,6 +34,7 @@ public record Problem(
                 detail,
                 instance,
                 RequestIds.current(),
-                errors.isEmpty() ? null : List.copyOf(errors));
+                errors.isEmpty() ? null : List.copyOf(errors),
+                type.namesCharge() ? CautionView.all() : null);
     }
 }

@@ -83,7 +83,7 @@ public enum ProblemType {
             "unsound-charge",
             HttpStatus.UNPROCESSABLE_CONTENT,
             "The charge cannot be",
-            "A charge is more than nothing and at most the ceiling."),
+            "A charge is more than nothing and at most the ceiling. The cautions stand in the answer."),
     CHARGE_ABOVE_CEILING(
             "charge-above-ceiling",
             HttpStatus.UNPROCESSABLE_CONTENT,
@@ -94,7 +94,7 @@ public enum ProblemType {
             "test-in-the-future",
             HttpStatus.UNPROCESSABLE_CONTENT,
             "The test lies in the future",
-            "firedAt is later than now (two minutes are allowed for clocks that disagree)."),
+            "The time of firing, firedAt, is later than now (two minutes are allowed for clocks that disagree)."),
     NO_FLIGHT_CHARGE(
             "no-flight-charge",
             HttpStatus.CONFLICT,
@@ -167,6 +167,14 @@ public enum ProblemType {
     /** What it means and what to do. */
     public String explanation() {
         return explanation;
+    }
+
+    /** Whether its detail may name a charge: then the cautions stand beside it, as beside every charge. */
+    boolean namesCharge() {
+        return switch (this) {
+            case UNSOUND_CHARGE, CHARGE_ABOVE_CEILING, NO_FLIGHT_CHARGE -> true;
+            default -> false;
+        };
     }
 
     /** The relative URI of the page about it. */

@@ -56,6 +56,7 @@ class WalkTest {
     @Test
     void reachesAFlightChargeByFollowingTheAdvice() {
         assertThat(client.get(joint + "/flight-charge").status()).isEqualTo(409);
+        assertThat(client.get(joint + "/flight-charge").body().path("cautions")).isNotEmpty();
         JsonNode next = client.get(joint + "/next-charge").body();
         BigDecimal highest = null;
         int tests = 0;

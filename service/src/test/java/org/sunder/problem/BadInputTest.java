@@ -145,6 +145,10 @@ class BadInputTest {
         var answer = client.post(joint + "/ground-tests", Samples.test("2.10", "separated"));
         assertThat(answer.status()).isEqualTo(422);
         assertThat(answer.body().path("type").asString()).isEqualTo("/problems/charge-above-ceiling");
+        assertThat(answer.body().path("detail").asString())
+                .startsWith("The charge, ")
+                .contains("2.082 g");
+        assertThat(answer.body().path("cautions")).as("a charge is named").isNotEmpty();
         assertThat(answer.fault("/charge").path("allowed").asString()).contains("2.08");
         assertThat(tests()).isZero();
     }
