@@ -3,6 +3,8 @@ package org.sunder.engine.learning;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One airframe's part of the tree at one node of (σ, δ), from the trials up to the airframe.
@@ -10,7 +12,7 @@ import java.util.List;
  * <p>Upward messages: at a setup, the likelihood of its trials; at a joint, the product of its setups' messages, each
  * smoothed by √(τₛ² + sₓ²); at an airframe, the product of its joints' messages, each smoothed by τⱼ (sum-product
  * algorithm on a tree). Trials are multiplied in a canonical order, so the order in which they were logged cannot
- * change a bit.
+ * change a bit. Not safe for use by several threads at once.
  */
 final class Branch {
 
@@ -25,23 +27,38 @@ final class Branch {
     private final Row row;
     private final AirframeLog log;
     private final Message[][] leaves;
-    private final Message[][] jointMessages;
+    private final Optional<Chain> chain;
+    /** [τₛ][joint], made when first asked for. */
+    private final @Nullable Message[][] jointMessages;
 
-    Branch(Levels levels, Row row, AirframeLog log) {
+    /**
+     * @param r number of the row of (σ, δ)
+     * @param chain the airframe's chain, if it has one
+     */
+    Branch(Levels levels, int r, AirframeLog log, Optional<Chain> chain) {
         this.levels = levels;
-        this.row = row;
+        this.row = levels.rows().get(r);
         this.log = log;
+        this.chain = chain;
         this.leaves = new Message[log.joints().size()][];
         for (int joint = 0; joint < leaves.length; joint++) {
             List<SetupLog> setups = log.joints().get(joint).setups();
             leaves[joint] = setups.stream().map(this::likelihood).toArray(Message[]::new);
         }
         this.jointMessages = new Message[levels.design().setup().size()][leaves.length];
-        for (int s = 0; s < jointMessages.length; s++) {
-            for (int joint = 0; joint < leaves.length; joint++) {
-                jointMessages[s][joint] = joint(s, joint, -1);
-            }
+    }
+
+    Optional<Chain> chain() {
+        return chain;
+    }
+
+    private Message jointMessage(int s, int joint) {
+        Message known = jointMessages[s][joint];
+        if (known == null) {
+            known = joint(s, joint, -1);
+            jointMessages[s][joint] = known;
         }
+        return known;
     }
 
     private static Double logSpeed(Trial trial) {
@@ -110,7 +127,7 @@ final class Branch {
         Message product = flat();
         for (int joint = 0; joint < leaves.length; joint++) {
             if (joint != skip) {
-                product = product.times(jointMessages[s][joint].smoothed(levels.joint(j)));
+                product = product.times(jointMessage(s, joint).smoothed(levels.joint(j)));
             }
         }
         return product;

@@ -1,5 +1,6 @@
 package org.sunder.engine.learning;
 
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hipparchus.util.FastMath;
 
@@ -20,6 +21,7 @@ final class Descent {
     private final Design design;
     private final MeanEvidence evidence;
     private final Place place;
+    private final Optional<Chain> chain;
     private final double[] peaks;
     private final double best;
 
@@ -28,6 +30,7 @@ final class Descent {
         this.design = levels.design();
         this.evidence = evidence;
         this.place = place;
+        this.chain = Chain.find(levels, place.airframe());
         this.peaks = evidence.peaks(levels);
         double highest = peaks[0];
         for (double peak : peaks) {
@@ -58,13 +61,17 @@ final class Descent {
     }
 
     private double[] row(int r) {
-        Branch branch = new Branch(levels, levels.rows().get(r), place.airframe());
+        Branch branch = new Branch(levels, r, place.airframe(), chain);
+        long[] own = new long[design.spreads() * design.knots()];
+        if (place.airframe().hasTrials()) {
+            MeanEvidence.fill(own, 0, r, branch, levels, this::counts);
+        }
         double[] sum = new double[levels.nodes()];
         for (int s = 0; s < design.setup().size(); s++) {
             Message siblings = place.joint() < 0 ? branch.flat() : branch.joint(s, place.joint(), place.setup());
             double[] joint = new double[sum.length];
             for (int j = 0; j < design.joint().size(); j++) {
-                addTo(joint, airframe(r, s, j, branch, siblings.exponent()), levels.joint(j));
+                addTo(joint, airframe(r, s, j, branch, own, siblings.exponent()), levels.joint(j));
             }
             multiply(joint, siblings);
             addTo(sum, joint, levels.setup(s, place.inputSd()));
@@ -76,23 +83,19 @@ final class Descent {
     }
 
     /** Mass of the airframe's correction at nodes of τₛ and τⱼ, summed over τₐ. */
-    private double[] airframe(int r, int s, int j, Branch branch, int siblingExponent) {
-        Message all = branch.airframe(s, j, -1);
+    private double[] airframe(int r, int s, int j, Branch branch, long[] own, int siblingExponent) {
         Message others = branch.airframe(s, j, place.joint());
         int exponent = others.exponent() + siblingExponent;
         if (place.setup() >= 0) {
             exponent += branch.leaf(place.joint(), place.setup()).exponent();
         }
         double[] sum = new double[levels.nodes()];
-        long[] own = new long[design.knots()];
-        Pyramid pyramid = new Pyramid(all.values());
         for (int a = 0; a < design.airframe().size(); a++) {
             int cell = levels.cell(r, s, j, a);
             if (counts(cell)) {
-                if (!all.isFlat()) {
-                    MeanEvidence.atKnots(own, 0, pyramid, all.exponent(), levels.airframe(a), design);
-                }
-                MeanPosterior mean = new MeanPosterior(levels, evidence.without(own, cell * design.knots()));
+                int knots = design.knots();
+                int ownStart = (cell - levels.cell(r, 0, 0, 0)) * knots;
+                MeanPosterior mean = new MeanPosterior(levels, evidence.without(own, ownStart, cell * knots, knots));
                 double scale = FastMath.exp(mean.peak() + levels.logWeight(cell) + exponent * LogTable.LN_2 - best);
                 add(sum, mean.airframe(levels.airframe(a), levels.airframeSd(a)), scale);
             }

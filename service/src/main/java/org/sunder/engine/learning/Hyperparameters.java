@@ -38,7 +38,8 @@ public final class Hyperparameters {
         Smoothing none = Smoothing.of(0, design.corrections());
         for (int cell = 0; cell < cells.length; cell++) {
             if (peaks[cell] - best > NEGLIGIBLE) {
-                MeanPosterior posterior = new MeanPosterior(levels, evidence.without(nothing, cell * design.knots()));
+                MeanPosterior posterior =
+                        new MeanPosterior(levels, evidence.without(nothing, 0, cell * design.knots(), design.knots()));
                 double[] density = posterior.airframe(none, 0);
                 double scale = FastMath.exp(peaks[cell] - best);
                 for (int i = 0; i < mass.length; i++) {
@@ -49,9 +50,7 @@ public final class Hyperparameters {
         }
         Slice unscaled = new Slice(levels.rows().get(0), design.corrections(), mass);
         this.mean = unscaled.scaled(1 / unscaled.mass());
-        int biases =
-                levels.rows().size() / (design.scatter().size() * design.band().size());
-        int perBand = biases * design.spreads();
+        int perBand = levels.biases() * design.spreads();
         int perScatter = perBand * design.band().size();
         int perSetup = design.joint().size() * design.airframe().size();
         this.scatter = Marginal.ofNormal(design.scatter(), sums(cells, design.scatter(), cell -> cell / perScatter));

@@ -64,8 +64,17 @@ final class Levels {
         return airframe.get(a);
     }
 
+    /** How many nodes of the speeds' bias share a node of (σ, δ); their rows follow one another. */
+    int biases() {
+        return rows.size() / (design.scatter().size() * design.band().size());
+    }
+
     double airframeSd(int a) {
         return priors.airframeScale() * design.airframe().get(a).value();
+    }
+
+    double jointSd(int j) {
+        return priors.jointScale() * design.joint().get(j).value();
     }
 
     Smoothing joint(int j) {
@@ -74,8 +83,11 @@ final class Levels {
 
     /** Smoothing from a setup to its joint: τₛ and the setup's own input uncertainty add in squares. */
     Smoothing setup(int s, double inputSd) {
-        return smoothing(
-                FastMath.hypot(priors.setupScale() * design.setup().get(s).value(), inputSd));
+        return smoothing(setupSd(s, inputSd));
+    }
+
+    double setupSd(int s, double inputSd) {
+        return FastMath.hypot(priors.setupScale() * design.setup().get(s).value(), inputSd);
     }
 
     /** Number of one combination of (σ, δ), τₛ, τⱼ and τₐ. */

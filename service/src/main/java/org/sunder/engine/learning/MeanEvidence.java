@@ -1,5 +1,7 @@
 package org.sunder.engine.learning;
 
+import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -34,34 +36,55 @@ final class MeanEvidence {
     static MeanEvidence of(AirframeLog log, Levels levels) {
         MeanEvidence result = none(levels);
         if (log.hasTrials()) {
-            IntStream.range(0, levels.rows().size())
-                    .parallel()
-                    .forEach(r -> fill(
-                            result.sums, r, new Branch(levels, levels.rows().get(r), log), levels));
+            int biases = log.hasSpeeds() ? 1 : levels.biases();
+            int row = levels.design().spreads() * levels.design().knots();
+            Optional<Chain> chain = Chain.find(levels, log);
+            IntStream.range(0, levels.rows().size() / biases).parallel().forEach(i -> {
+                int r = i * biases;
+                fill(result.sums, r * row, r, new Branch(levels, r, log, chain), levels, cell -> true);
+                for (int b = 1; b < biases; b++) { // without a measured speed their bias does not matter
+                    System.arraycopy(result.sums, r * row, result.sums, (r + b) * row, row);
+                }
+            });
         }
         return result;
     }
 
-    private static void fill(long[] sums, int r, Branch branch, Levels levels) {
+    /**
+     * Writes one airframe's log likelihood at the knots of μ, in units, for every combination with row r.
+     *
+     * @param target [τₛ × τⱼ × τₐ × knots] from {@code start} on
+     * @param wanted which combinations are needed; others may be left as they are
+     */
+    static void fill(long[] target, int start, int r, Branch branch, Levels levels, IntPredicate wanted) {
+        if (branch.chain().isPresent()) {
+            branch.chain().get().fill(target, start, branch);
+            return;
+        }
         Design design = levels.design();
+        int from = levels.cell(r, 0, 0, 0);
         for (int s = 0; s < design.setup().size(); s++) {
             for (int j = 0; j < design.joint().size(); j++) {
                 Message message = branch.airframe(s, j, -1);
                 Pyramid pyramid = new Pyramid(message.values());
                 for (int a = 0; a < design.airframe().size(); a++) {
-                    int start = levels.cell(r, s, j, a) * design.knots();
-                    atKnots(sums, start, pyramid, message.exponent(), levels.airframe(a), design);
+                    int cell = levels.cell(r, s, j, a);
+                    if (wanted.test(cell)) {
+                        round(
+                                logsAtKnots(pyramid, message.exponent(), levels.airframe(a), design),
+                                target,
+                                start + (cell - from) * design.knots());
+                    }
                 }
             }
         }
     }
 
     /**
-     * Writes one airframe's log likelihood at the knots of μ, in units. Where the smoothing gives fewer values than
-     * there are knots, the log is interpolated by cubics: it is nearly quadratic.
+     * One airframe's log likelihood at the knots of μ. Where the smoothing gives fewer values than there are knots, the
+     * log is interpolated by cubics: it is nearly quadratic.
      */
-    static void atKnots(
-            long[] target, int start, Pyramid likelihood, int exponent, Smoothing smoothing, Design design) {
+    static double[] logsAtKnots(Pyramid likelihood, int exponent, Smoothing smoothing, Design design) {
         int stride = smoothing.stride();
         int skip = Math.max(1, design.knotStride() / stride);
         int first = Math.max(0, design.firstKnot() / stride - 2);
@@ -79,8 +102,17 @@ final class MeanEvidence {
             spacing /= 2;
         }
         int offset = (design.firstKnot() - first * stride) / spacing;
-        for (int k = 0; k < design.knots(); k++) {
-            target[start + k] = Math.round(logs[offset + k * (design.knotStride() / spacing)] / UNIT);
+        double[] result = new double[design.knots()];
+        for (int k = 0; k < result.length; k++) {
+            result[k] = logs[offset + k * (design.knotStride() / spacing)];
+        }
+        return result;
+    }
+
+    /** Writes log likelihoods in units. */
+    static void round(double[] logs, long[] target, int start) {
+        for (int k = 0; k < logs.length; k++) {
+            target[start + k] = Math.round(logs[k] / UNIT);
         }
     }
 
@@ -125,16 +157,17 @@ final class MeanEvidence {
         long[] nothing = new long[knots];
         IntStream.range(0, result.length)
                 .parallel()
-                .forEach(cell -> result[cell] =
-                        new MeanPosterior(levels, without(nothing, cell * knots)).peak() + levels.logWeight(cell));
+                .forEach(cell ->
+                        result[cell] = new MeanPosterior(levels, without(nothing, 0, cell * knots, knots)).peak()
+                                + levels.logWeight(cell));
         return result;
     }
 
-    /** Log likelihood at the knots of one combination, less an airframe's own term. */
-    double[] without(long[] own, int start) {
-        double[] result = new double[own.length];
-        for (int k = 0; k < result.length; k++) {
-            result[k] = (sums[start + k] - own[k]) * UNIT;
+    /** Log likelihood at the {@code knots} of one combination from {@code start} on, less an airframe's own term. */
+    double[] without(long[] own, int ownStart, int start, int knots) {
+        double[] result = new double[knots];
+        for (int k = 0; k < knots; k++) {
+            result[k] = (sums[start + k] - own[ownStart + k]) * UNIT;
         }
         return result;
     }

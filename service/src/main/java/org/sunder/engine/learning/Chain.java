@@ -1,0 +1,157 @@
+package org.sunder.engine.learning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.util.FastMath;
+
+/**
+ * What an airframe with one tested setup says of the fleet's mean, quickly.
+ *
+ * <p>Such a setup's correction differs from the mean by one normal of variance τₐ² + τⱼ² + τₛ² + sₓ². The log likelihood
+ * at the knots of μ is a smooth function of that variance's logarithm: it is worked out at few variances, [variances ×
+ * knots], and interpolated for every combination of the spreads by Lagrange's formula on six equally spaced nodes (M.
+ * Abramowitz, I. A. Stegun, Handbook of Mathematical Functions, 25.2.1). Valid where the variance is at least that of one
+ * step of the grid.
+ */
+final class Chain {
+
+    /** Largest distance of two nodes of ln(variance). */
+    private static final double STEP = 0.4;
+
+    private static final int POINTS = 6;
+    /** With more tests than this the log likelihood is too steep to be interpolated. */
+    private static final int MOST_TRIALS = 30;
+    /** How far, in ln, an interpolated value may lie outside those of the two nodes beside it. */
+    private static final double SLACK = 0.5;
+
+    private final Levels levels;
+    private final int joint;
+    private final int setup;
+    private final List<Smoothing> smoothings = new ArrayList<>();
+    /** For every combination of τₛ, τⱼ, τₐ: the node below it, its first node and their weights. */
+    private final int[] below;
+
+    private final int[] first;
+
+    private final double[][] weights;
+
+    private Chain(Levels levels, int joint, int setup, double[] variances, double low, double high) {
+        this.levels = levels;
+        this.joint = joint;
+        this.setup = setup;
+        int count = Math.max(POINTS, (int) Math.ceil((high - low) / STEP) + 1);
+        double step = (high - low) / (count - 1);
+        for (int i = 0; i < count; i++) {
+            smoothings.add(Smoothing.of(
+                    FastMath.exp(0.5 * (low + i * step)), levels.design().corrections()));
+        }
+        this.below = new int[variances.length];
+        this.first = new int[variances.length];
+        this.weights = new double[variances.length][];
+        for (int i = 0; i < variances.length; i++) {
+            double at = (FastMath.log(variances[i]) - low) / step;
+            below[i] = Math.min((int) at, count - 2);
+            first[i] = Math.min(Math.max(below[i] - POINTS / 2 + 1, 0), count - POINTS);
+            weights[i] = lagrange(at - first[i]);
+        }
+    }
+
+    /** The chain of an airframe; none where it has more than one tested setup, or where a chain is no gain. */
+    static Optional<Chain> find(Levels levels, AirframeLog log) {
+        if (log.comparesJoints() || log.comparesSetups() || !log.hasTrials()) {
+            return Optional.empty();
+        }
+        int joint = 0;
+        while (log.joints().get(joint).testedSetups() == 0) {
+            joint++;
+        }
+        List<SetupLog> setups = log.joints().get(joint).setups();
+        int setup = 0;
+        while (setups.get(setup).trials().isEmpty()) {
+            setup++;
+        }
+        return setups.get(setup).trials().size() > MOST_TRIALS
+                ? Optional.empty()
+                : find(levels, joint, setup, setups.get(setup).inputSd());
+    }
+
+    private static Optional<Chain> find(Levels levels, int joint, int setup, double inputSd) {
+        double[] variances = variances(levels, inputSd);
+        double least = variances[0];
+        double most = variances[0];
+        for (double variance : variances) {
+            least = Math.min(least, variance);
+            most = Math.max(most, variance);
+        }
+        double step = levels.design().corrections().step();
+        if (least < step * step || !(most > least)) {
+            return Optional.empty();
+        }
+        Chain chain = new Chain(levels, joint, setup, variances, FastMath.log(least), FastMath.log(most));
+        return chain.smoothings.size() < variances.length ? Optional.of(chain) : Optional.empty();
+    }
+
+    private static double[] variances(Levels levels, double inputSd) {
+        Design design = levels.design();
+        double[] result = new double[design.spreads()];
+        for (int s = 0; s < design.setup().size(); s++) {
+            for (int j = 0; j < design.joint().size(); j++) {
+                for (int a = 0; a < design.airframe().size(); a++) {
+                    double upper = FastMath.hypot(levels.airframeSd(a), levels.jointSd(j));
+                    double sd = FastMath.hypot(upper, levels.setupSd(s, inputSd));
+                    result[levels.cell(0, s, j, a)] = sd * sd;
+                }
+            }
+        }
+        return result;
+    }
+
+    /** Weights of the nodes 0 to 5 for the value at {@code at}. */
+    private static double[] lagrange(double at) {
+        double[] result = new double[POINTS];
+        for (int i = 0; i < POINTS; i++) {
+            result[i] = 1;
+            for (int k = 0; k < POINTS; k++) {
+                if (k != i) {
+                    result[i] *= (at - k) / (i - k);
+                }
+            }
+        }
+        return result;
+    }
+
+    /** Writes the log likelihood, in units, at the knots of every combination of the spreads. */
+    void fill(long[] target, int start, Branch branch) {
+        Design design = levels.design();
+        Message leaf = branch.leaf(joint, setup);
+        Pyramid pyramid = new Pyramid(leaf.values());
+        double[][] logs = smoothings.stream()
+                .map(smoothing -> MeanEvidence.logsAtKnots(pyramid, leaf.exponent(), smoothing, design))
+                .toArray(double[][]::new);
+        double[] sum = new double[design.knots()];
+        for (int cell = 0; cell < first.length; cell++) {
+            Arrays.fill(sum, 0);
+            for (int p = 0; p < POINTS; p++) {
+                add(sum, logs[first[cell] + p], weights[cell][p]);
+            }
+            hold(sum, logs[below[cell]], logs[below[cell] + 1]);
+            MeanEvidence.round(sum, target, start + cell * sum.length);
+        }
+    }
+
+    private static void hold(double[] sum, double[] one, double[] other) {
+        for (int k = 0; k < sum.length; k++) {
+            double least = Math.min(one[k], other[k]) - SLACK;
+            double most = Math.max(one[k], other[k]) + SLACK;
+            sum[k] = Math.min(Math.max(sum[k], least), most);
+        }
+    }
+
+    private static void add(double[] sum, double[] values, double weight) {
+        for (int k = 0; k < sum.length; k++) {
+            sum[k] += weight * values[k];
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package org.sunder.engine.learning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The quick way of an airframe with one tested setup against the tree's own, which knows of no interpolation. */
+class ChainTest {
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 5, 12, 30})
+    void saysWhatTheTreeSays(int trials) {
+        for (int seed = 0; seed < 3; seed++) {
+            AirframeLog log = airframe(new Random(100L * trials + seed), trials);
+            FleetLog fleet = new FleetLog(List.of(log));
+            Levels levels = new Levels(Priors.standard(), Design.standard(Priors.standard(), fleet), false);
+            Optional<Chain> chain = Chain.find(levels, log);
+            assertThat(chain).isPresent();
+            int knots = levels.design().knots();
+            for (int r = 0; r < levels.rows().size(); r += 7) {
+                long[] quick = new long[levels.design().spreads() * knots];
+                long[] tree = new long[quick.length];
+                MeanEvidence.fill(quick, 0, r, new Branch(levels, r, log, chain), levels, cell -> true);
+                MeanEvidence.fill(tree, 0, r, new Branch(levels, r, log, Optional.empty()), levels, cell -> true);
+                double best = units(max(tree));
+                for (int i = 0; i < tree.length; i++) {
+                    // Weighted: where the likelihood is a millionth of the best, a tenth of it is no matter.
+                    double weight = Math.exp(units(tree[i]) - best);
+                    // The tree smooths three times over, at an error of its own; one smoothing is without it.
+                    assertThat((units(quick[i]) - units(tree[i])) * weight).isCloseTo(0, within(3e-3));
+                }
+                long[] once = smoothedOnce(levels, new Branch(levels, r, log, chain).leaf(0, 1));
+                for (int i = 0; i < tree.length; i++) {
+                    double weight = Math.exp(units(once[i]) - best);
+                    assertThat((units(quick[i]) - units(once[i])) * weight).isCloseTo(0, within(2e-4));
+                }
+            }
+        }
+    }
+
+    private static long[] smoothedOnce(Levels levels, Message leaf) {
+        Design design = levels.design();
+        long[] result = new long[design.spreads() * design.knots()];
+        for (int s = 0; s < design.setup().size(); s++) {
+            for (int j = 0; j < design.joint().size(); j++) {
+                for (int a = 0; a < design.airframe().size(); a++) {
+                    double upper = Math.hypot(levels.airframeSd(a), levels.jointSd(j));
+                    Smoothing smoothing =
+                            Smoothing.of(Math.hypot(upper, levels.setupSd(s, 0.05)), design.corrections());
+                    double[] logs =
+                            MeanEvidence.logsAtKnots(new Pyramid(leaf.values()), leaf.exponent(), smoothing, design);
+                    MeanEvidence.round(logs, result, levels.cell(0, s, j, a) * design.knots());
+                }
+            }
+        }
+        return result;
+    }
+
+    @Test
+    void isForOneTestedSetupOnly() {
+        AirframeLog one = airframe(new Random(1), 3);
+        AirframeLog two =
+                new AirframeLog(List.of(one.joints().get(0), one.joints().get(0)));
+        FleetLog fleet = new FleetLog(List.of(two));
+        Levels levels = new Levels(Priors.standard(), Design.standard(Priors.standard(), fleet), false);
+        assertThat(Chain.find(levels, one)).isPresent();
+        assertThat(Chain.find(levels, two)).isEmpty();
+        assertThat(Chain.find(levels, new AirframeLog(List.of()))).isEmpty();
+        assertThat(Chain.find(levels, airframe(new Random(1), 31))).isEmpty();
+    }
+
+    private static double units(long value) {
+        return value * 0x1p-36;
+    }
+
+    private static long max(long[] values) {
+        long result = Long.MIN_VALUE;
+        for (long value : values) {
+            result = Math.max(result, value);
+        }
+        return result;
+    }
+
+    private static AirframeLog airframe(Random random, int tests) {
+        double c = 0.1 + 0.3 * random.nextGaussian();
+        List<Trial> trials = new ArrayList<>();
+        for (int i = 0; i < tests; i++) {
+            double x = c + 0.1 + 0.2 * random.nextGaussian();
+            double z = x - c + 0.1 * random.nextGaussian();
+            trials.add(new Trial(x, z < 0 ? Outcome.NONE : z < 0.15 ? Outcome.PARTIAL : Outcome.SEPARATED));
+        }
+        SetupLog untested = new SetupLog(0.1, List.of());
+        return new AirframeLog(List.of(new JointLog(List.of(untested, new SetupLog(0.05, trials)))));
+    }
+}
