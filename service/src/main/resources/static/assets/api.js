@@ -2,12 +2,13 @@
 
 const PATIENCE = 20000;
 
-/** An answer of the service: status, body, and seconds to wait where it asked for that. */
+/** An answer of the service: status, body, seconds to wait where it asked for that, and the tag of what it answered. */
 export class Answer {
-  constructor(status, body, wait) {
+  constructor(status, body, wait, etag) {
     this.status = status;
     this.body = body;
     this.wait = wait;
+    this.etag = etag;
   }
   get ok() { return this.status >= 200 && this.status < 300; }
 }
@@ -32,9 +33,10 @@ export async function ask(method, path, body, headers) {
     const type = response.headers.get('content-type') || '';
     const wait = Number(response.headers.get('retry-after')) || 0;
     if (response.status === 401) return new Answer(401, null, wait);
+    if (response.status === 204) return new Answer(204, null, wait);
     const own = response.ok ? type.startsWith('application/json') : type.startsWith('application/problem+json');
     if (!own) throw new NoAnswer('what answered is not the service');
-    return new Answer(response.status, await response.json(), wait);
+    return new Answer(response.status, await response.json(), wait, response.headers.get('etag'));
   } catch (failure) {
     if (failure instanceof NoAnswer) throw failure;
     throw new NoAnswer(failure.message);

@@ -102,6 +102,7 @@ async function showJoint(id) {
   document.title = joint.airframe + ', ' + joint.name + ' – Sunder';
   const draft = await get('drafts', id);
   form = makeForm(joint, draft, whenSaved);
+  if (location.hash === '#flight') form.fly();
   view.replaceChildren(
     h('p', { class: 'back' }, link('/field', { class: 'touch' }, 'All joints')),
     h('h1', { tabindex: '-1' }, joint.airframe, ', ', joint.name),

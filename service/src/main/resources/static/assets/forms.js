@@ -5,8 +5,8 @@ import { h } from './dom.js';
 
 /** Units of a dimension, the usual one of each system first. */
 const UNITS = {
-  metric: { length: ['mm', 'cm', 'm', 'in'], gear: ['g', 'kg', 'oz'], body: ['kg', 'g', 'lb'], powder: ['g', 'gr'], force: ['N', 'lbf'], pressure: ['kPa', 'bar', 'psi'], speed: ['m/s', 'ft/s'], volume: ['mL', 'L', 'in3'] },
-  us: { length: ['in', 'ft', 'mm', 'cm'], gear: ['oz', 'lb', 'g'], body: ['lb', 'oz', 'kg'], powder: ['g', 'gr'], force: ['lbf', 'N'], pressure: ['psi', 'kPa', 'bar'], speed: ['ft/s', 'm/s'], volume: ['in3', 'mL', 'L'] },
+  metric: { length: ['mm', 'cm', 'm', 'in'], gear: ['g', 'kg', 'oz'], body: ['kg', 'g', 'lb'], powder: ['g', 'gr'], force: ['N', 'lbf'], pressure: ['kPa', 'bar', 'psi'], speed: ['m/s', 'ft/s'], volume: ['mL', 'L', 'in3'], energy: ['kJ/kg', 'J/kg', 'ft.lbf/lb'] },
+  us: { length: ['in', 'ft', 'mm', 'cm'], gear: ['oz', 'lb', 'g'], body: ['lb', 'oz', 'kg'], powder: ['g', 'gr'], force: ['lbf', 'N'], pressure: ['psi', 'kPa', 'bar'], speed: ['ft/s', 'm/s'], volume: ['in3', 'mL', 'L'], energy: ['kJ/kg', 'J/kg', 'ft.lbf/lb'] },
 };
 
 let made = 0;
@@ -26,14 +26,17 @@ export function json(value) {
   return JSON.stringify(value);
 }
 
-/** A labelled place for a value: element, read() and set(value). The fault under it is filled by showFaults. */
-function control(label, inputs, main, read, set, hint) {
+/**
+ * A labelled place for a value: element, read(), set(value), and typed(), which set() takes back as it was, half typed or not.
+ * The fault under it is filled by showFaults.
+ */
+function control(label, inputs, main, read, set, hint, typed = () => main.value) {
   const id = 'c' + ++made;
   main.id = id;
   main.setAttribute('aria-describedby', id + '-fault');
   const fault = h('p', { class: 'fault', id: id + '-fault' });
   const element = h('div', { class: 'field' }, h('label', { for: id }, label), hint ? h('p', { class: 'small' }, hint) : null, inputs, fault);
-  return { element, main, fault, read, set, touched: false };
+  return { element, main, fault, read, set, typed, touched: false };
 }
 
 /** Free text. */
@@ -72,7 +75,7 @@ export function amount(label, dimension, system, { fallback, hint } = {}) {
     if (v && ![...unit.options].some((o) => o.value === v.unit)) unit.append(h('option', { value: v.unit }, v.unit));
     if (v) unit.value = v.unit;
   };
-  return control(label, h('div', { class: 'amount' }, input, unit), input, read, set, hint);
+  return control(label, h('div', { class: 'amount' }, input, unit), input, read, set, hint, () => ({ value: input.value, unit: unit.value }));
 }
 
 /** What was typed as a number; something else goes as text, so that the service says what is wrong with it. */

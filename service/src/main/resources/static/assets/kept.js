@@ -4,6 +4,8 @@ import { announce, clock, h, mark } from './dom.js';
 import { drainNow, drop, progress, undo } from './outbox.js';
 import { exportEntries } from './export.js';
 
+const LABELS = { firedAt: 'Time of firing', charge: 'Charge loaded', outcome: 'Outcome', speed: 'Speed of the parts', notes: 'Note', damaged: 'It broke something', setupRevision: 'Setup' };
+
 let undoing = null; // { key, reason } while a reason is asked for
 
 function stateWords(entry) {
@@ -36,7 +38,7 @@ export function fillKept(kept, correct) {
 function keptItem(entry, correct, again) {
   const back = entry.undo && entry.undo.state !== 'refused';
   return h('li', { class: 'entry', 'data-state': entry.state, 'data-key': entry.key },
-    h('p', {}, mark(back ? 'void' : entry.outcome), ' ', h('strong', {}, entry.charge + ' ' + entry.unit), ' ', entry.outcome, entry.damaged ? ', it broke something' : '', ', ' + clock(entry.firedAt)),
+    h('p', {}, mark(back ? 'void' : entry.outcome), ' ', entry.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, entry.charge + ' ' + entry.unit), ' ', entry.outcome, entry.damaged ? ', it broke something' : '', ', ' + clock(entry.firedAt)),
     entry.notes ? h('p', { class: 'small' }, entry.notes) : null,
     h('p', { class: 'state' }, stateWords(entry)),
     entry.state === 'refused' ? refusal(entry, correct) : null,
@@ -47,12 +49,24 @@ function keptItem(entry, correct, again) {
 function refusal(entry, correct) {
   const reason = entry.refusal;
   return h('div', {},
-    h('p', {}, reason.title + '. ' + (reason.detail || '')),
-    reason.errors.length ? h('ul', {}, reason.errors.map((e) => h('li', {}, e.pointer + ': ' + e.detail + (e.allowed ? ' (allowed: ' + e.allowed + ')' : '')))) : null,
+    h('p', {}, sentence(reason)),
+    reason.errors.length ? h('ul', {}, reason.errors.map((e) => h('li', {}, faultWords(e)))) : null,
     h('div', { class: 'actions' },
       h('button', { type: 'button', onclick: () => correct(entry) }, 'Correct it'),
       h('button', { type: 'button', onclick: () => exportEntries([entry]) }, 'Export it'),
       h('button', { type: 'button', onclick: async () => { await drop(entry.key); announce('Dropped.'); } }, 'Drop it')));
+}
+
+/** What was refused; the service's own detail only where no fault says it field by field. */
+function sentence(reason) {
+  return reason.title + '.' + (reason.errors.length || !reason.detail ? '' : ' ' + reason.detail);
+}
+
+/** A fault in the words that stand beside the fields. */
+function faultWords(fault) {
+  const name = LABELS[fault.pointer.split('/')[1]];
+  if (fault.code === 'in-the-future') return name + ': it lies in the future by the clock of the service. Correct the day or the time.';
+  return (name ? name + ': ' : '') + fault.detail + (fault.allowed ? ' (allowed: ' + fault.allowed + ')' : '');
 }
 
 function takeBack(entry, again) {

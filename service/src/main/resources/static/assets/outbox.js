@@ -138,7 +138,7 @@ async function send(entry) {
     if (entry.state === 'waiting') {
       // Written down first: an entry that may have left this phone is never just removed.
       await change('outbox', entry.key, (e) => e && { ...e, attempts: e.attempts + 1 });
-      const answer = await ask('POST', '/api/joints/' + entry.jointId + '/ground-tests', entry.body, { 'Idempotency-Key': entry.key });
+      const answer = await ask('POST', '/api/joints/' + entry.jointId + (entry.occasion === 'flight' ? '/flight-events' : '/ground-tests'), entry.body, { 'Idempotency-Key': entry.key });
       const stop = await logged(entry, answer);
       if (stop) return stop;
     }
@@ -184,7 +184,7 @@ async function logged(entry, answer) {
 }
 
 function reasonOf(problem) {
-  return { title: problem.title, detail: problem.detail, errors: (problem.errors || []).map((e) => ({ pointer: e.pointer, detail: e.detail, allowed: e.allowed })) };
+  return { title: problem.title, detail: problem.detail, errors: (problem.errors || []).map((e) => ({ pointer: e.pointer, code: e.code, detail: e.detail, allowed: e.allowed })) };
 }
 
 async function takeBack(entry) {

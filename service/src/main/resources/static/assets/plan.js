@@ -23,6 +23,7 @@ export function outlook(joint, pending) {
   let step = usableTree(joint);
   for (const entry of pending) {
     if (entry.state === 'refused') return ends('The service refused a test of this joint: correct or drop it.');
+    if (entry.occasion === 'flight') return ends('A flight is saved on this phone. What comes next is known when it is sent.');
     if (entry.damaged) return ends('A test broke something. Fire nothing more here until this test is sent.');
     if (!step) return ends('The plan kept on this phone does not reach this far.');
     if (entry.revision !== joint.tree.basis.setupRevision) return ends('A test was fired in another setup.');
@@ -55,7 +56,7 @@ export function sameBasis(a, b) {
 export function advanced(joint, entry, next) {
   const first = usableTree(joint);
   const before = joint.tree && joint.tree.basis;
-  if (!first || entry.damaged || first.decision !== 'fire') return null;
+  if (!first || entry.damaged || entry.occasion === 'flight' || first.decision !== 'fire') return null;
   if (compare(entry.charge, String(first.charge.value)) !== 0 || entry.unit !== first.charge.unit) return null;
   if (next.basis.tests !== before.tests + 1 || next.basis.fleetTests !== before.fleetTests + 1) return null;
   if (next.basis.setupRevision !== before.setupRevision || next.basis.model !== before.model) return null;

@@ -13,6 +13,8 @@ const OUTCOMES = [
   ['separated', 'Separated', 'fully apart, gear out'],
 ];
 
+const OCCASIONS = [['ground', 'On the ground, as a test'], ['flight', 'In flight']];
+
 /**
  * The form of a joint.
  *
@@ -28,6 +30,7 @@ export function makeForm(joint, draft, whenSaved) {
   let chargeTouched = Boolean(draft && draft.chargeTouched);
   let timeTouched = Boolean(draft && draft.timeTouched);
   let tapped = (draft && draft.tapped) || null;
+  let planned = null; // the charge that the plan names, as text
   let saving = false;
 
   const charge = h('input', { id: 'charge', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'charge-fault', value: (draft && draft.charge) || '' });
@@ -40,13 +43,17 @@ export function makeForm(joint, draft, whenSaved) {
   const rate = h('input', { id: 'rate', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.rate) || '' });
   const faults = Object.fromEntries(['outcome', 'charge', 'fired', 'speed', 'form'].map((n) => [n, h('p', { id: n + '-fault', class: 'fault' })]));
   const radios = OUTCOMES.map(([word]) => h('input', { type: 'radio', name: 'outcome', value: word, checked: Boolean(draft && draft.outcome === word), 'aria-describedby': 'outcome-fault' }));
+  const occasions = OCCASIONS.map(([word]) => h('input', { type: 'radio', name: 'occasion', value: word, checked: word === ((draft && draft.occasion) || OCCASIONS[0][0]) }));
+  const flown = () => occasions[1].checked;
+  const title = h('h2', { id: 'report-title' });
+  const firedLabel = h('label', { for: 'fired' });
   const hint = h('p', { id: 'charge-hint', class: 'small' });
   const button = h('button', { class: 'main-action' }, 'Save this test');
   const more = h('details', { open: Boolean(draft && (draft.notes || draft.speed || draft.distance)) });
   const chosen = () => (radios.find((r) => r.checked) || {}).value || null;
 
   const element = h('form', { id: 'report', novalidate: true, 'aria-labelledby': 'report-title' },
-    h('h2', { id: 'report-title' }, 'What did it do?'),
+    title,
     h('fieldset', { class: 'outcomes' }, h('legend', {}, 'Outcome'),
       OUTCOMES.map(([word, label, meaning], i) => h('label', { class: 'outcome' }, radios[i], mark(word), h('span', {}, h('strong', {}, label), h('small', {}, meaning)))),
       faults.outcome),
@@ -55,8 +62,10 @@ export function makeForm(joint, draft, whenSaved) {
         h('button', { type: 'button', 'aria-label': 'One step less', onclick: () => move(-1) }, '−'), charge,
         h('button', { type: 'button', 'aria-label': 'One step more', onclick: () => move(1) }, '+')),
       hint, faults.charge),
-    h('div', { class: 'field' }, h('label', { for: 'fired' }, 'Fired at'), fired, faults.fired),
+    h('div', { class: 'field' }, firedLabel, fired, faults.fired),
     h('label', { class: 'check' }, damaged, h('span', {}, 'It broke something')),
+    h('fieldset', { class: 'occasions' }, h('legend', {}, 'Where it was fired'),
+      OCCASIONS.map(([, label], i) => h('label', { class: 'check' }, occasions[i], h('span', {}, label)))),
     more,
     faults.form, button);
   more.append(h('summary', {}, 'Speed and note'),
@@ -69,10 +78,20 @@ export function makeForm(joint, draft, whenSaved) {
 
   function remember() {
     const record = {
-      joint: joint.id, outcome: chosen(), charge: charge.value, chargeTouched, fired: fired.value, timeTouched, tapped, damaged: damaged.checked,
+      joint: joint.id, occasion: flown() ? 'flight' : 'ground', outcome: chosen(), charge: charge.value, chargeTouched, fired: fired.value, timeTouched, tapped, damaged: damaged.checked,
       notes: notes.value, speed: speed.value, distance: distance.value, frames: frames.value, rate: rate.value, corrects,
     };
     return write(['drafts'], ([drafts]) => drafts.put(record)).catch(() => say('form', 'This phone does not keep what is typed; save soon.'));
+  }
+
+  /** A flight is told in the same words, but the plan names no charge for it. */
+  function arrange() {
+    title.textContent = flown() ? 'What did it do in flight?' : 'What did it do?';
+    firedLabel.textContent = flown() ? 'Time of the event' : 'Time of firing';
+    button.textContent = flown() ? 'Save this flight' : 'Save this test';
+    const named = planned && (planned.flight || !flown()) ? planned.text : '';
+    if (!chargeTouched) charge.value = named;
+    hint.textContent = 'Steps of ' + joint.measure.value + ' ' + unit + (named ? '; the plan names ' + named + ' ' + unit + '.' : '.');
   }
 
   function move(direction) {
@@ -101,6 +120,7 @@ export function makeForm(joint, draft, whenSaved) {
 
   element.addEventListener('input', (event) => {
     if (event.target === charge) chargeTouched = true;
+    if (event.target.name === 'occasion') arrange();
     if (event.target === fired) timeTouched = true;
     if (event.target.name === 'outcome') {
       say('outcome', null);
@@ -163,7 +183,7 @@ export function makeForm(joint, draft, whenSaved) {
     };
     const body = '{"charge":{"value":' + number + ',"unit":' + JSON.stringify(unit) + '},' + JSON.stringify(rest).slice(1);
     return {
-      key: newKey(), jointId: joint.id, title: joint.airframe + ', ' + joint.name, order: Date.now() + performance.now() / 1e6, body, charge: number, unit,
+      key: newKey(), occasion: flown() ? 'flight' : 'ground', jointId: joint.id, title: joint.airframe + ', ' + joint.name, order: Date.now() + performance.now() / 1e6, body, charge: number, unit,
       outcome: rest.outcome, damaged: rest.damaged, firedAt: when, notes: rest.notes || '', speed: typedSpeed || '', revision, state: 'waiting', attempts: 0, undo: null,
     };
   }
@@ -173,6 +193,7 @@ export function makeForm(joint, draft, whenSaved) {
     chargeTouched = false;
     timeTouched = false;
     tapped = null;
+    occasions[0].checked = true;
     radios.forEach((r) => { r.checked = false; });
     damaged.checked = false;
     [notes, speed, distance, frames, rate].forEach((f) => { f.value = ''; });
@@ -186,9 +207,15 @@ export function makeForm(joint, draft, whenSaved) {
   return {
     element,
     prefill(fresh, next) {
-      const planned = next.step && next.step.decision !== 'change-setup' ? next.step.charge || next.step.flightCharge : null;
-      if (!chargeTouched) charge.value = planned ? shown(planned.value, fresh.measure.value) : '';
-      hint.textContent = 'Steps of ' + fresh.measure.value + ' ' + unit + (planned ? '; the plan names ' + shown(planned.value, fresh.measure.value) + ' ' + unit + '.' : '.');
+      const step = next.step && next.step.decision !== 'change-setup' ? next.step : null;
+      planned = step && { text: shown((step.charge || step.flightCharge).value, fresh.measure.value), flight: step.decision === 'stop' };
+      arrange();
+    },
+    /** Turns to a flight, as long as nothing is typed. */
+    fly() {
+      if (chosen() || chargeTouched) return;
+      occasions[1].checked = true;
+      arrange();
     },
     correct(entry) {
       corrects = entry.key;
@@ -200,6 +227,8 @@ export function makeForm(joint, draft, whenSaved) {
       notes.value = entry.notes;
       speed.value = entry.speed;
       radios.forEach((r) => { r.checked = r.value === entry.outcome; });
+      occasions.forEach((r) => { r.checked = r.value === (entry.occasion || 'ground'); });
+      arrange();
       more.open = Boolean(entry.notes || entry.speed);
       remember();
       charge.focus();

@@ -5,7 +5,7 @@ import { h } from './dom.js';
 
 const SHAPES = [['tangent-ogive', 'tangent ogive'], ['cone', 'cone'], ['ellipsoid', 'ellipsoid'], ['haack-series', 'Haack series'], ['power-series', 'power series'], ['parabolic-series', 'parabolic series'], ['paraboloid', 'paraboloid'], ['secant-ogive', 'secant ogive']];
 const PARAMETERS = { 'haack-series': 'C of the series, 0 to 1', 'power-series': 'Power, 0 to 1', 'parabolic-series': 'K of the series, 0 to 1' };
-const THREADS = ['M2', 'M2.5', 'M3', 'M4', 'M5', '#2-56', '#2-64', '#4-40', '#4-48', '#6-32', '#6-40', '#8-32', '#8-36', '#10-24', '#10-32', '1/4-20', '1/4-28'];
+export const THREADS = ['M2', 'M2.5', 'M3', 'M4', 'M5', '#2-56', '#2-64', '#4-40', '#4-48', '#6-32', '#6-40', '#8-32', '#8-36', '#10-24', '#10-32', '1/4-20', '1/4-28'];
 
 /** A row of named controls, of which shown() lists those that count now. */
 function row(title, controls, shown, build, kept) {
@@ -19,6 +19,8 @@ function row(title, controls, shown, build, kept) {
   return {
     element,
     arrange,
+    /** What was typed, in a form that makes the same row again. */
+    typed: () => Object.fromEntries(Object.entries(controls).map(([name, c]) => [name, c.typed()])),
     /** The value of the row; notes each control under its pointer. */
     read(pointer, noted) {
       const now = shown();
@@ -81,14 +83,59 @@ export function content(system, jointDiameter, given = {}) {
   return filled(made, c, given);
 }
 
-/** Equal pins. A batch of the stock that a setup names stays with it as long as the thread does. */
+/** Something packed for a flight, at the envelope it has when packed. */
+export function packed(system, given = {}) {
+  const c = {
+    name: text('What it is'),
+    kind: choice('Kind', [['soft', 'soft: takes the shape of the space'], ['hard', 'hard: keeps its shape']]),
+    length: amount('Length as packed', 'length', system),
+    diameter: amount('Diameter as packed', 'length', system),
+    volume: amount('Volume as packed', 'volume', system, { hint: 'That of a cylinder where empty.' }),
+    place: choice('Rests against', [['joint', 'the joint'], ['far-end', 'the far end']]),
+    material: choice('Made of', ['nylon', 'aramid', 'polyester'], { optional: 'not said: all of its volume counts as taken' }),
+    mass: amount('Mass', 'gear', system),
+  };
+  const soft = ['material', 'mass'];
+  const shown = () => Object.keys(c).filter((name) => c.kind.read() === 'soft' || !soft.includes(name));
+  const made = row('Item', c, shown, (get) => Object.fromEntries(Object.keys(c).map((name) => [name, get(name)])));
+  return filled(made, c, given);
+}
+
+const stock = { batches: [], listeners: new Set() };
+
+/** Batches of the stock that rows of pins may name; those with fewer than two pulls know no strength. */
+export function offerBatches(batches) {
+  stock.batches = batches.filter((batch) => batch.statistics.count >= 2);
+  stock.listeners.forEach((listener) => listener());
+}
+
+/** Equal pins. Strength that a setup took from elsewhere stays with it as long as the thread does. */
 export function pins(system, given = {}) {
-  const c = { thread: choice('Thread', THREADS), count: number('How many', { whole: true }) };
-  const made = row('Pins', c, () => ['thread', 'count'], (get) => {
-    const same = given.thread === get('thread');
-    return { thread: get('thread'), count: get('count'), batch: same ? given.batch : undefined, measured: same && !given.batch ? given.measured : undefined };
-  });
-  return filled(made, c, { thread: system === 'us' ? '#2-56' : 'M2.5', ...given });
+  const c = {
+    thread: choice('Thread', THREADS),
+    count: number('How many', { whole: true }),
+    batch: choice('Strength', [], { optional: 'nylon by its thread', hint: 'Or by the pulled pins of a batch of the stock.' }),
+  };
+  const same = () => given.thread === c.thread.read();
+  const offer = () => {
+    const now = c.batch.read() || (same() ? given.batch : undefined);
+    const fitting = stock.batches.filter((batch) => batch.thread === c.thread.read());
+    const gone = same() && given.batch && !fitting.some((batch) => batch.id === given.batch) ? [{ id: given.batch, name: 'the batch it had before' }] : [];
+    c.batch.main.replaceChildren(c.batch.main.options[0], ...[...fitting, ...gone].map((batch) => h('option', { value: batch.id }, batch.name)));
+    c.batch.set([...fitting, ...gone].some((batch) => batch.id === now) ? now : '');
+  };
+  const shown = () => ['thread', 'count', ...(c.batch.main.options.length > 1 ? ['batch'] : [])];
+  const made = row('Pins', c, shown, (get) => ({
+    thread: get('thread'), count: get('count'), batch: get('batch'), measured: same() && !given.batch ? given.measured : undefined,
+  }));
+  const typed = made.typed;
+  made.typed = () => ({ ...typed(), measured: same() ? given.measured : undefined });
+  c.thread.main.addEventListener('change', () => { c.batch.set(''); offer(); made.arrange(); });
+  stock.listeners.add(() => { offer(); made.arrange(); });
+  filled(made, c, { thread: system === 'us' ? '#2-56' : 'M2.5', ...given });
+  offer();
+  made.arrange();
+  return made;
 }
 
 /** A list of rows with a button to add one, and one at each row to take it out. */
@@ -113,6 +160,9 @@ export function list(title, hint, add, make, changed) {
   return {
     element: h('section', {}, h('h2', {}, title), hint ? h('p', { class: 'small' }, hint) : null, holder, button),
     insert,
+    size: () => rows.length,
+    replace: (values) => { rows.splice(0).forEach((r) => r.element.remove()); values.forEach((v) => insert(v)); },
+    typed: () => rows.map((r) => r.typed()),
     read: (pointer, noted) => rows.map((r, i) => r.read(pointer + '/' + i, noted)),
   };
 }

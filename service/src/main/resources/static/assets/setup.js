@@ -3,7 +3,8 @@
 import { announce, h } from './dom.js';
 import { NoAnswer, ask, picture } from './api.js';
 import { amount, choice, json, showFaults, text } from './forms.js';
-import { content, list, pins, segment } from './rows.js';
+import { keep } from './half-typed.js';
+import { content, list, offerBatches, pins, segment } from './rows.js';
 import { newKey } from './outbox.js';
 
 const PAUSE = 450; // ms without typing before the service is asked
@@ -14,13 +15,15 @@ const result = document.getElementById('result');
 const sum = document.getElementById('sum');
 const trouble = h('div', { class: 'fault-list', role: 'alert' });
 const key = newKey();
+const kept = keep(joint ? 'setup-' + joint : 'setup-new-' + airframe);
 let etag = null;
 let asked = 0;
 let timer = 0;
 let lastControls = new Map();
 
 const start = joint ? await existing() : { setup: {} };
-const given = start.setup;
+const before = await kept.read();
+const given = before ? before.setup : start.setup;
 const about = joint ? {} : {
   name: text('Name of the joint', { hint: 'Such as "nose to bay".' }),
   event: choice('What parts here in flight', [['main', 'main'], ['drogue', 'drogue'], ['other', 'something else']]),
@@ -45,7 +48,7 @@ const pinSets = list('Shear pins', 'None for a friction fit.', 'Add pins', (v) =
 const button = h('button', { class: 'main-action' }, joint ? 'Make this the setup in force' : 'Store the joint');
 
 fill();
-root.replaceChildren(h('form', { novalidate: true, onsubmit: submit, oninput: touched, onchange: touched },
+root.replaceChildren(before ? kept.notice() : '', h('form', { novalidate: true, onsubmit: submit, oninput: touched, onchange: touched },
   Object.values(about).map((c) => c.element),
   h('section', {}, h('h2', {}, 'The joint'), [diameter, ...Object.values(plain)].map((c) => c.element)),
   cavity.element, contents.element, pinSets.element,
@@ -64,9 +67,11 @@ async function existing() {
 function fill() {
   diameter.set(given.innerDiameter);
   for (const [name, c] of Object.entries(plain)) c.set(given[name]);
+  for (const [name, c] of Object.entries(about)) if (before) c.set(before.about[name]);
   const ceiling = given.ceiling || {};
-  limit.set(Object.keys(ceiling)[0]);
+  limit.set(given.limit || Object.keys(ceiling)[0]);
   for (const [name, c] of Object.entries(limits)) c.set(ceiling[name]);
+  if (before) note.set(given.note);
   measure.set(given.measure);
   if (given.powder) powder.set(given.powder);
   (given.cavity || [{}]).forEach((v) => cavity.insert(v));
@@ -74,7 +79,21 @@ function fill() {
   (given.pins || [{}]).forEach((v) => pinSets.insert(v));
 }
 
+/** All that is typed, half or whole, as fill() takes it back. */
+function typed() {
+  const each = (controls) => Object.fromEntries(Object.entries(controls).map(([name, c]) => [name, c.typed()]));
+  return {
+    about: each(about),
+    setup: {
+      ...each({ innerDiameter: diameter, ...plain, powder, limit, measure, note }), ceiling: each(limits),
+      cavity: cavity.typed(), contents: contents.typed(), pins: pinSets.typed(),
+    },
+  };
+}
+
 async function stock() {
+  const pinBatches = await ask('GET', '/api/pin-batches?limit=200').catch(() => null);
+  if (pinBatches && pinBatches.ok) offerBatches(pinBatches.body.items);
   const answer = await ask('GET', '/api/powders?limit=200').catch(() => null);
   if (!answer || !answer.ok) return;
   const select = powder.main;
@@ -110,12 +129,14 @@ function collect() {
 }
 
 function touched(event) {
+  kept.write(typed());
   for (const c of lastControls.values()) if (c.element.contains(event.target)) c.touched = true;
   arrange();
   later();
 }
 
 function later() {
+  if (lastControls.size) kept.write(typed());
   clearTimeout(timer);
   timer = setTimeout(check, PAUSE);
 }
@@ -171,6 +192,7 @@ async function submit(event) {
       ? await ask('PUT', '/api/joints/' + joint + '/setup', json(setup), { 'If-Match': etag })
       : await ask('POST', '/api/airframes/' + airframe + '/joints', json({ ...first, setup }), { 'Idempotency-Key': key });
     if (answer.ok) {
+      await kept.drop();
       location.assign('/field/' + (joint || answer.body.id));
       return;
     }
@@ -178,7 +200,7 @@ async function submit(event) {
     refuse(answer.body.title + '. ' + (answer.body.errors ? '' : answer.body.detail), showFaults(controls, answer.body.errors || [], true));
   } catch (failure) {
     if (!(failure instanceof NoAnswer)) throw failure;
-    refuse('Not stored: the service cannot be reached. What you typed stays here as long as this page is open.', []);
+    refuse('Not stored: the service cannot be reached. What you typed stays on this phone.', []);
   } finally {
     button.disabled = false;
   }

@@ -24,6 +24,14 @@ public final class Samples {
 
     private Samples() {}
 
+    /** A load-out that fills the compartment of a joint. */
+    public static String loadOut(Object joint) {
+        return "{\"name\":\"long case, big main\",\"motorCase\":\"54 mm, long\",\"compartments\":[{\"jointId\":\""
+                + joint
+                + "\",\"items\":[{\"name\":\"main parachute\",\"kind\":\"soft\",\"length\":{\"value\":180,\"unit\":\"mm\"},"
+                + "\"diameter\":{\"value\":80,\"unit\":\"mm\"},\"material\":\"nylon\",\"mass\":{\"value\":340,\"unit\":\"g\"}}]}]}";
+    }
+
     /** A report of a test. */
     public static String test(String grams, String outcome) {
         return test(grams, outcome, "2026-05-03T10:20:00+01:00");

@@ -18,5 +18,5 @@ import org.sunder.postgres.NeedsContainers;
 @ExtendWith(NeedsContainers.class)
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
 @ContextConfiguration(initializers = TestDatabase.class)
-@Import(Client.class)
+@Import({Client.class, EmptyLog.class})
 public @interface ServiceTest {}

@@ -1,12 +1,14 @@
 package org.sunder.page;
 
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.Advising;
 import org.sunder.advice.Curves;
 import org.sunder.advice.Estimates;
@@ -20,6 +22,12 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
+import org.sunder.engine.physics.BayVents;
+import org.sunder.engine.physics.Ceiling;
+import org.sunder.engine.physics.FlightAir;
+import org.sunder.engine.physics.FlightCase;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.TestsAlone;
 import org.sunder.problem.ProblemException;
 
@@ -66,9 +74,16 @@ class AirframePages extends Pages {
     }
 
     @GetMapping(path = "/airframes/{id}/flight-day", produces = MediaType.TEXT_HTML_VALUE)
-    String flightDay(@PathVariable UUID id, Model model) {
-        model.addAttribute("airframe", airframes.get(id));
-        model.addAttribute("joints", joints(id).stream().map(this::flight).toList());
+    String flightDay(@PathVariable UUID id, @RequestParam Map<String, String> typed, Model model) {
+        Airframe airframe = airframes.get(id);
+        FlightDay day = new FlightDay(airframe.units(), typed);
+        BayVents vents = day.vents();
+        model.addAttribute("airframe", airframe);
+        model.addAttribute("day", day);
+        model.addAttribute(
+                "joints",
+                joints(id).stream().map(standing -> flight(standing, day)).toList());
+        model.addAttribute("vents", vents == null ? null : VentWords.of(vents, day.display()));
         return "page/flight-day";
     }
 
@@ -84,39 +99,41 @@ class AirframePages extends Pages {
                 SetupColumns.of(airframes.setupsOf(joint), physics::of, new Display(airframe.units())));
     }
 
-    private FlightSheetJoint flight(Standing standing) {
+    private FlightSheetJoint flight(Standing standing, FlightDay day) {
+        UUID joint = standing.joint().id();
         Setup setup = airframes.currentSetup(standing.joint());
-        String pins = SetupColumns.pins(setup.sheet());
-        String ceiling = Words.of(Display.limit(physics.of(setup).ceiling().chargeKg(), Measure.of(setup.sheet())));
-        JointSheet sheet = JointSheet.of(standing);
+        JointPhysics ground = physics.of(setup);
+        FlightCase.Climb climb = day.climb(joint);
+        FlightAir air = climb == null ? null : FlightAir.of(ground, climb);
+        Ceiling ceiling = air == null ? ground.ceiling() : air.ceiling();
+        FlightSheetJoint sheet = new FlightSheetJoint(
+                JointSheet.of(standing),
+                setup.revision(),
+                SetupColumns.pins(setup.sheet()),
+                Words.of(Display.limit(Math.max(0, ceiling.chargeKg()), Measure.of(setup.sheet()))),
+                day.eventWords(joint),
+                air == null ? null : Words.of(day.display().pressure(air.trappedPressure())),
+                air == null
+                        ? List.of()
+                        : air.warnings().stream().map(Warning::text).toList(),
+                null,
+                null);
         try {
-            return flight(
-                    sheet,
-                    setup,
-                    pins,
-                    ceiling,
-                    advising.flight(standing.joint().id(), Estimates.TARGET));
+            return sheet.with(charge(advising.flight(joint, Estimates.TARGET, climb)));
         } catch (ProblemException none) {
-            return new FlightSheetJoint(
-                    sheet, setup.revision(), pins, ceiling, null, null, false, null, null, none.getMessage());
+            return sheet.refused(String.valueOf(none.getMessage()));
         }
     }
 
-    private static FlightSheetJoint flight(
-            JointSheet sheet, Setup setup, String pins, String ceiling, FlightReport report) {
+    private static FlightSheetJoint.Charge charge(FlightReport report) {
         var charge = report.charge();
         TestsAlone alone = charge.testsAlone();
-        return new FlightSheetJoint(
-                sheet,
-                setup.revision(),
-                pins,
-                ceiling,
+        return new FlightSheetJoint.Charge(
                 Words.of(Display.onMeasure(charge.charge(), report.measure())),
                 Words.of(Display.onMeasure(charge.backup().charge(), report.measure())),
                 charge.backup().bound(),
                 Words.percent(charge.modelChance()),
                 alone.separated() + " of " + alone.counted() + " separated: at least "
-                        + Words.percent(alone.lowerBound()),
-                null);
+                        + Words.percent(alone.lowerBound()));
     }
 }

@@ -1,21 +1,37 @@
 package org.sunder.page;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A joint on the sheet of a flight day, in words.
  *
- * @param primary charge to fly, or null where the tests support none
- * @param refusal why there is none
+ * @param ceiling the charge never to be exceeded, with the air of the flight where that was given
+ * @param opens where it opens, if that was given
+ * @param air what a closed compartment still holds there, if that was asked for
+ * @param warnings what to know of the air of the flight
+ * @param charge what to fly, or null where the tests support none
+ * @param refusal why there is no charge
  */
 record FlightSheetJoint(
         JointSheet sheet,
         int revision,
         String pins,
         String ceiling,
-        @Nullable String primary,
-        @Nullable String backup,
-        boolean backupAtCeiling,
-        @Nullable String modelChance,
-        @Nullable String testsAlone,
-        @Nullable String refusal) {}
+        @Nullable String opens,
+        @Nullable String air,
+        List<String> warnings,
+        @Nullable Charge charge,
+        @Nullable String refusal) {
+
+    /** What to fly, and how far to trust it. */
+    record Charge(String primary, String backup, boolean backupAtCeiling, String modelChance, String testsAlone) {}
+
+    FlightSheetJoint with(Charge found) {
+        return new FlightSheetJoint(sheet, revision, pins, ceiling, opens, air, warnings, found, null);
+    }
+
+    FlightSheetJoint refused(String reason) {
+        return new FlightSheetJoint(sheet, revision, pins, ceiling, opens, air, warnings, null, reason);
+    }
+}

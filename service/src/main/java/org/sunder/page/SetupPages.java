@@ -21,8 +21,18 @@ class SetupPages extends Pages {
     }
 
     @GetMapping(path = "/airframes/new", produces = MediaType.TEXT_HTML_VALUE)
-    String newAirframe() {
-        return "page/airframe-new";
+    String newAirframe(Model model) {
+        return FormPage.of("A new airframe", "airframe.js").show(model);
+    }
+
+    @GetMapping(path = "/airframes/{id}/edit", produces = MediaType.TEXT_HTML_VALUE)
+    String editAirframe(@PathVariable UUID id, Model model) {
+        Airframe airframe = airframes.get(id);
+        return FormPage.of(airframe.name() + ": name, units, notes", "airframe.js")
+                .about(id)
+                .in(airframe.units())
+                .back("/airframes/" + id, "All of " + airframe.name())
+                .show(model);
     }
 
     @GetMapping(path = "/airframes/{id}/joints/new", produces = MediaType.TEXT_HTML_VALUE)

@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.History;
 import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
 
 /**
@@ -43,18 +44,19 @@ record TimelineEntry(
         GroundTest test = entry.test();
         int revision = entry.setup() == null ? 0 : entry.setup().revision();
         return switch (entry.kind()) {
-            case AIRFRAME_ENTERED -> "entered";
-            case AIRFRAME_ARCHIVED -> "put away";
+            case AIRFRAME_ENTERED -> "Airframe entered";
+            case AIRFRAME_ARCHIVED -> "Airframe put away";
             case JOINT_ADDED -> "joint added, setup revision 1";
             case SETUP_CHANGED -> "setup changed, revision " + revision;
             case TEST_FIRED, FLOWN -> test == null ? "" : fired(entry.kind() == History.Kind.FLOWN, test);
-            case TEST_VOIDED ->
-                test == null ? "" : "void: test of " + Words.of(test.report().charge());
-            case TEST_RESTORED ->
-                test == null
-                        ? ""
-                        : "counted again: test of " + Words.of(test.report().charge());
+            case TEST_VOIDED -> test == null ? "" : told(test) + " made void";
+            case TEST_RESTORED -> test == null ? "" : told(test) + " counted again";
         };
+    }
+
+    private static String told(GroundTest test) {
+        String what = test.occasion() == Occasion.FLIGHT ? "flight with " : "test of ";
+        return what + Words.of(test.report().charge());
     }
 
     private static String fired(boolean flown, GroundTest test) {

@@ -6,12 +6,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
@@ -39,6 +41,7 @@ final class Browser implements AutoCloseable {
     private static final Path DRIVER = path("SUNDER_CHROMEDRIVER", "/usr/bin/chromedriver");
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
     private static final Duration PATIENCE = Duration.ofSeconds(40);
+    private static final Duration GLANCE = Duration.ofMillis(30); // between two looks at a page
 
     private static final Logger DRIVER_LOG = Logger.getLogger("org.openqa.selenium");
 
@@ -46,7 +49,10 @@ final class Browser implements AutoCloseable {
         DRIVER_LOG.setLevel(Level.SEVERE); // it warns of devtools that are not used here
     }
 
+    private static @Nullable Browser shared;
+
     private final ChromeDriver driver;
+    private boolean mine;
 
     private Browser(ChromeDriver driver) {
         this.driver = driver;
@@ -65,6 +71,35 @@ final class Browser implements AutoCloseable {
             throw new AssertionError(message);
         }
         Assumptions.assumeTrue(there, message);
+    }
+
+    /**
+     * The browser that tests share, as wide as a phone. Each has a {@link Weather} of its own and thereby an origin of its
+     * own, whose stores are empty; field.test is a name of the machine that is no secure context.
+     */
+    static synchronized Browser shared() {
+        if (shared == null) {
+            Browser opened = open(
+                    Path.of("target", "browser-" + System.nanoTime()),
+                    "--host-resolver-rules=MAP field.test 127.0.0.1");
+            Runtime.getRuntime().addShutdownHook(new Thread(opened::close));
+            opened.mine = true;
+            shared = opened;
+        }
+        shared.likeNew();
+        return shared;
+    }
+
+    private void likeNew() {
+        List<String> tabs = List.copyOf(driver.getWindowHandles());
+        for (String tab : tabs.subList(1, tabs.size())) {
+            driver.switchTo().window(tab).close();
+        }
+        driver.switchTo().window(tabs.get(0));
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of(), "media", ""));
+        width(PHONE);
+        driver.get("about:blank");
+        blocked();
     }
 
     /**
@@ -89,6 +124,10 @@ final class Browser implements AutoCloseable {
         Browser browser = new Browser(new ChromeDriver(service, options));
         browser.width(PHONE);
         return browser;
+    }
+
+    boolean isShared() {
+        return mine;
     }
 
     WebDriver driver() {
@@ -164,7 +203,7 @@ final class Browser implements AutoCloseable {
     }
 
     <T> T until(String what, Function<WebDriver, T> condition) {
-        return new WebDriverWait(driver, PATIENCE)
+        return new WebDriverWait(driver, PATIENCE, GLANCE)
                 .ignoring(WebDriverException.class)
                 .withMessage(() -> what + "; the page says: " + shown())
                 .until(condition);
@@ -210,6 +249,13 @@ final class Browser implements AutoCloseable {
             throw new IllegalStateException(e);
         }
         assertThat(png).isNotEmpty();
+    }
+
+    /** The page as it prints on a paper of that size in inches. */
+    byte[] printed(double width, double height) {
+        Map<String, Object> answer = driver.executeCdpCommand(
+                "Page.printToPDF", Map.of("paperWidth", width, "paperHeight", height, "preferCSSPageSize", false));
+        return Base64.getDecoder().decode(String.valueOf(answer.get("data")));
     }
 
     /** What the browser blocked because a page's policy forbids it, since this was last asked. */

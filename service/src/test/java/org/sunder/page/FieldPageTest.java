@@ -19,6 +19,7 @@ import org.openqa.selenium.WindowType;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.sunder.Client;
+import org.sunder.EmptyLog;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
 import org.sunder.page.Weather.Sky;
@@ -38,12 +39,14 @@ class FieldPageTest {
     @LocalServerPort
     int port;
 
+    @Autowired
+    EmptyLog emptyLog;
+
     @TempDir
     Path profile;
 
     private Weather weather;
     private Browser phone;
-    private String airframe;
     private UUID joint;
 
     @BeforeAll
@@ -53,17 +56,20 @@ class FieldPageTest {
 
     @BeforeEach
     void aPhoneAtAJoint() throws IOException {
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        emptyLog.empty();
+        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
         joint = client.post(airframe + "/joints", Samples.JOINT).id();
         weather = new Weather(port);
-        phone = Browser.open(profile.resolve("phone"));
+        phone = Browser.shared();
     }
 
     @AfterEach
     void away() {
-        phone.close();
+        if (!phone.isShared()) {
+            phone.close();
+        }
         weather.close();
-        client.delete(airframe, "If-Match", "\"v0\"");
+        emptyLog.empty();
     }
 
     @Test
@@ -141,6 +147,7 @@ class FieldPageTest {
 
     @Test
     void survivesAnEmptyBatteryWithoutNetworkAndStoresExactlyOneTest() {
+        phone = Browser.open(profile.resolve("phone"));
         openJoint();
         awaitPlanAndWorker();
         weather.turns(Sky.DOWN);
@@ -181,13 +188,15 @@ class FieldPageTest {
         awaitPlanAndWorker();
         weather.turns(Sky.DOWN);
         log("none");
-        try (Browser other = Browser.open(profile.resolve("other"))) {
-            other.go("http://127.0.0.1:" + port + "/field/" + joint);
-            other.find(".charge");
-            other.click("input[value=separated]");
-            other.click(".main-action");
-            other.says(".state", SENT);
-        }
+        // Another origin shares nothing with the first: no store, no worker, no outbox.
+        String here = phone.driver().getWindowHandle();
+        phone.driver().switchTo().newWindow(WindowType.TAB);
+        phone.go("http://127.0.0.1:" + port + "/field/" + joint);
+        phone.find(".charge");
+        log("separated");
+        phone.says(".state", SENT);
+        phone.driver().close();
+        phone.driver().switchTo().window(here);
         weather.turns(Sky.CLEAR);
         phone.click("#unsent button");
         phone.says(".state", SENT);
@@ -208,7 +217,7 @@ class FieldPageTest {
         log("separated");
         weather.turns(Sky.CLEAR);
         phone.click("#unsent button");
-        phone.says("[data-state=refused]", "The test lies in the future");
+        phone.says("[data-state=refused]", "Time of firing: it lies in the future by the clock of the service.");
         phone.says("[data-state=stored]", SENT);
         phone.says("#unsent", "of these refused: 1");
         phone.says("#next", "correct or drop it");
@@ -255,14 +264,40 @@ class FieldPageTest {
         openJoint();
         awaitPlanAndWorker();
         weather.turns(Sky.DOWN);
-        for (int i = 0; i < 6 && !phone.text("#next h2").contains("ends here"); i++) {
+        List<String> outcomes = deepestWay();
+        assertThat(outcomes).hasSizeGreaterThan(1);
+        for (int i = 0; i < outcomes.size(); i++) {
             assertThat(phone.text("#next h2")).isEqualTo("Fire next on the ground");
-            log("none");
+            log(outcomes.get(i));
             int logged = i + 1;
             phone.until("entry " + logged, d -> phone.all(".entry").size() == logged ? true : null);
         }
         assertThat(phone.text("#next h2")).isEqualTo("The stored plan ends here");
         assertThat(phone.all(".charge")).isEmpty();
+    }
+
+    @Test
+    void logsAFlightOnceWithoutNetworkTooAndNamesNoChargeAfterItUntilItIsSent() {
+        phone.go(weather.url("/field/" + joint + "#flight"));
+        phone.says("#report-title", "What did it do in flight?");
+        awaitPlanAndWorker();
+        assertThat(phone.value("#charge")).as("no charge to fly is known yet").isEmpty();
+        weather.turns(Sky.DOWN);
+        phone.type("#charge", "1,15");
+        log("separated");
+        phone.says(".state", WAITS);
+        phone.says(".entry", "flown with 1.15 g");
+        phone.says("#next", "What comes next is known when it is sent");
+        assertThat(phone.all(".charge")).isEmpty();
+        weather.turns(Sky.CLEAR);
+        phone.click("#unsent button");
+        phone.says(".state", SENT);
+        assertThat(tests()).isEmpty();
+        JsonNode flights =
+                client.get("/api/joints/" + joint + "/flight-events").body().path("items");
+        assertThat(flights.size()).isEqualTo(1);
+        assertThat(flights.get(0).path("occasion").asString()).isEqualTo("flight");
+        phone.says("#report-title", "What did it do?");
     }
 
     @Test
@@ -295,6 +330,7 @@ class FieldPageTest {
 
     @Test
     void keepsAHalfTypedForm() {
+        phone = Browser.open(profile.resolve("phone"));
         openJoint();
         phone.type("#charge", "0.95");
         phone.click("input[value=partial]");
@@ -311,8 +347,6 @@ class FieldPageTest {
 
     @Test
     void saysWhatPlainHttpCannotDoAndDoesTheRest() {
-        phone.close();
-        phone = Browser.open(profile.resolve("plain"), "--host-resolver-rules=MAP field.test 127.0.0.1");
         phone.go(weather.plainUrl("/field/" + joint));
         phone.find(".charge");
         assertThat(phone.script("return isSecureContext")).isEqualTo(false);
@@ -342,8 +376,6 @@ class FieldPageTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void oneTabSendsAtATime(boolean secure) {
-        phone.close();
-        phone = Browser.open(profile.resolve("tabs"), "--host-resolver-rules=MAP field.test 127.0.0.1");
         String path = "/field/" + joint;
         String address = secure ? weather.url(path) : weather.plainUrl(path);
         phone.go(address);
@@ -376,6 +408,22 @@ class FieldPageTest {
                 .sum();
         assertThat(total).as(sizes.toString()).isBetween(1_000L, 150_000L);
         assertThat(sizes).allMatch(size -> size.contains("http://127.0.0.1:"));
+    }
+
+    /** Outcomes along which the kept plan goes on firing, up to its last charge and one beyond. */
+    @SuppressWarnings("unchecked")
+    private List<String> deepestWay() {
+        return (List<String>) phone.later("""
+                const [id, done] = arguments;
+                const way = (step) => {
+                  if (!step || step.decision !== 'fire') return null;
+                  if (!step.then.length) return ['none'];
+                  const ways = step.then.map((b) => [b.outcome, way(b.step)]).filter(([, w]) => w);
+                  ways.sort((a, b) => b[1].length - a[1].length);
+                  return ways.length ? [ways[0][0], ...ways[0][1]] : null;
+                };
+                import('/assets/store.js').then(({ get }) => get('joints', id)).then((joint) => done(way(joint.tree.first)));
+                """, joint.toString());
     }
 
     private double advised() {

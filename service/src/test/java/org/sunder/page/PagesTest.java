@@ -4,20 +4,28 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.sunder.Client;
+import org.sunder.EmptyLog;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
 import org.sunder.page.Weather.Sky;
@@ -41,8 +49,8 @@ class PagesTest {
     @LocalServerPort
     int port;
 
-    @TempDir
-    static Path profile;
+    @Autowired
+    EmptyLog emptyLog;
 
     private final Map<String, String> pages = new LinkedHashMap<>();
     private Weather weather;
@@ -52,8 +60,9 @@ class PagesTest {
     @BeforeAll
     void aFleet() throws IOException {
         Browser.need();
+        emptyLog.empty();
         weather = new Weather(port);
-        browser = Browser.open(profile.resolve("desk"));
+        browser = Browser.shared();
         String airframe = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Avocet"))
                 .header("Location");
         String at = client.post(airframe + "/joints", Samples.JOINT).header("Location");
@@ -67,6 +76,11 @@ class PagesTest {
         client.put(at + "/setup", fewerPins, "If-Match", "\"v0\"");
         client.post(at + "/ground-tests", Samples.test("0.75", "separated", "2026-05-03T12:20:00+01:00"));
         joint = UUID.fromString(at.replaceAll(".*/", ""));
+        String drogue = client.post(
+                        airframe + "/joints",
+                        Samples.JOINT.replace("nose to bay", "bay to booster").replace("main", "drogue"))
+                .header("Location");
+        client.post(drogue + "/ground-tests", Samples.test("1.00", "separated", "2026-05-04T10:20:00+01:00"));
         String us = client.post(
                         "/api/airframes",
                         Samples.AIRFRAME.replace("Bittern", "Curlew").replace("metric", "us"))
@@ -77,62 +91,138 @@ class PagesTest {
         pages.put("airframe", airframe.replace("/api", ""));
         pages.put("airframe-us", us.replace("/api", ""));
         pages.put("flight-day", airframe.replace("/api", "") + "/flight-day");
+        String workedOut = "/flight-day?site=1200&event-" + joint + "=200&bay=1,2&holes=4&speed=";
+        pages.put("flight-day-worked-out", airframe.replace("/api", "") + workedOut + "260");
+        pages.put("flight-day-fault", airframe.replace("/api", "") + workedOut + "26x");
         pages.put("new-airframe", "/airframes/new");
         pages.put("new-joint", airframe.replace("/api", "") + "/joints/new");
         pages.put("setup", at.replace("/api", ""));
         pages.put("setup-us", other.replace("/api", ""));
+        pages.put("edit-airframe", airframe.replace("/api", "") + "/edit");
+        String loadOut =
+                client.post(airframe + "/load-outs", Samples.loadOut(joint)).header("Location");
+        pages.put("load-outs", airframe.replace("/api", "") + "/load-outs");
+        pages.put("load-out", airframe.replace("/api", "") + loadOut.replace("/api", ""));
+        String pins = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\",\"lot\":\"L7\"}")
+                .header("Location");
+        for (String force : List.of("76.2", "79", "81.5")) {
+            client.post(pins + "/pull-tests", "{\"force\":{\"value\":" + force + ",\"unit\":\"N\"}}");
+        }
+        pages.put("stock", "/stock");
+        pages.put("pins", pins.replace("/api/pin-batches", "/stock/pins"));
+        pages.put("new-powder", "/stock/powders/new");
         pages.put("field-joint", "/field/" + joint);
         pages.put("field", "/field");
         pages.put("card", at + "/ladder");
         pages.put("not-there", "/airframes/" + UUID.randomUUID());
     }
 
+    @BeforeEach
+    void byDay() {
+        browser.prefer("prefers-color-scheme", "light");
+    }
+
     @AfterAll
     void away() {
-        if (browser != null) {
-            browser.close();
+        if (weather != null) {
             weather.close();
+            emptyLog.empty();
         }
     }
 
-    @Test
-    void everyPageIsAccessibleByDayAndByNight() {
-        pages.forEach((name, path) -> {
-            for (String scheme : List.of("light", "dark")) {
-                browser.prefer("prefers-color-scheme", scheme);
-                browser.width(scheme.equals("light") ? Browser.PHONE : Browser.DESK);
-                open(path);
-                assertAccessible(name + ", " + scheme);
-            }
-        });
+    /** One visit a page; all rules once, those of contrast again by night. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void isAccessibleByDayAndByNightAndFitsEveryScreen(String name) {
         browser.prefer("prefers-color-scheme", "light");
+        browser.width(Browser.PHONE);
+        open(pages.get(name));
+        assertAccessible(name + ", by day");
+        browser.picture(name + "-390");
+        browser.width(SMALL);
+        Number beyond = (Number) browser.script("return document.documentElement.scrollWidth - innerWidth");
+        assertThat(beyond.intValue()).as(name + " scrolls sideways").isLessThanOrEqualTo(0);
+        browser.width(Browser.DESK);
+        browser.picture(name + "-1280");
+        browser.prefer("prefers-color-scheme", "dark");
+        assertContrast(name + ", by night");
+        browser.picture(name + "-dark-1280");
+        browser.width(Browser.PHONE);
+        browser.picture(name + "-dark-390");
         assertThat(browser.blocked()).isEmpty();
     }
 
-    @Test
-    void everyPageFitsASmallPhone() {
-        browser.width(SMALL);
-        pages.forEach((name, path) -> {
-            open(path);
-            Number beyond = (Number) browser.script("return document.documentElement.scrollWidth - innerWidth");
-            assertThat(beyond.intValue()).as(name + " scrolls sideways").isLessThanOrEqualTo(0);
-        });
+    List<String> names() {
+        return List.copyOf(pages.keySet());
+    }
+
+    /** A4 and Letter, in inches. */
+    @ParameterizedTest
+    @CsvSource({
+        "card,8.27,11.69",
+        "card,8.5,11",
+        "flight-day,8.27,11.69",
+        "flight-day,8.5,11",
+        "flight-day-worked-out,8.27,11.69",
+        "flight-day-worked-out,8.5,11"
+    })
+    void printsOnOnePage(String name, double width, double height) throws IOException {
+        browser.width(Browser.PHONE);
+        open(pages.get(name));
+        byte[] pdf = browser.printed(width, height);
+        Files.write(Path.of("target", "screenshots", name + (height > 11 ? "-a4" : "-letter") + ".pdf"), pdf);
+        assertThat(sheets(pdf)).isEqualTo(1);
     }
 
     @Test
-    void picturesOfEveryPage() {
-        pages.forEach((name, path) -> {
-            for (int width : List.of(Browser.PHONE, Browser.DESK)) {
-                browser.width(width);
-                open(path);
-                browser.picture(name + "-" + width);
-            }
-        });
-        browser.prefer("prefers-color-scheme", "dark");
+    void theHistoryOfAnAirframePrints() throws IOException {
+        open(pages.get("airframe"));
+        byte[] pdf = browser.printed(8.27, 11.69);
+        Files.write(Path.of("target", "screenshots", "airframe-a4.pdf"), pdf);
+        assertThat(sheets(pdf)).isBetween(2L, 6L);
+    }
+
+    /** Page objects of a document, as ISO 32000-1, 7.7.3.3, names them. */
+    private static long sheets(byte[] pdf) {
+        return Pattern.compile("/Type\\s*/Page\\b(?!s)")
+                .matcher(new String(pdf, StandardCharsets.ISO_8859_1))
+                .results()
+                .count();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"field-joint", "airframe", "flight-day"})
+    void showsItsMarksAndWhatIsPressedInForcedColours(String name) {
         browser.width(Browser.PHONE);
+        browser.prefer("forced-colors", "active");
+        open(pages.get(name));
+        browser.picture(name + "-forced-390");
+        Object unseen = browser.script("""
+                if (!matchMedia('(forced-colors: active)').matches) return ['forced colours are not on'];
+                const ground = getComputedStyle(document.body).backgroundColor;
+                const seen = (c) => c !== ground && c !== 'rgba(0, 0, 0, 0)';
+                const faults = [...document.querySelectorAll('.mark, figure svg')].filter((e) => !seen(getComputedStyle(e).color)).map((e) => e.outerHTML);
+                for (const e of document.querySelectorAll('main button, main .button, .outcome, main input:not([type=radio], [type=checkbox])')) {
+                  const style = getComputedStyle(e);
+                  if (e.offsetParent && !(seen(style.borderTopColor) && parseFloat(style.borderTopWidth) > 0)) faults.push(e.outerHTML);
+                }
+                const first = [...document.querySelectorAll('main a, main button, main summary')].find((e) => e.offsetParent && !e.closest('details:not([open]) form'));
+                first.focus({ focusVisible: true });
+                const ring = getComputedStyle(first);
+                if (ring.outlineStyle === 'none' || parseFloat(ring.outlineWidth) < 2 || !seen(ring.outlineColor)) faults.push('no ring: ' + ring.outline);
+                return faults;
+                """);
+        assertThat((List<?>) unseen).isEmpty();
+    }
+
+    @Test
+    void nothingMovesWhereMotionIsUnwelcome() {
+        browser.prefer("prefers-reduced-motion", "reduce");
         open(pages.get("field-joint"));
-        browser.picture("field-joint-dark-390");
-        browser.prefer("prefers-color-scheme", "light");
+        Object moving = browser.script("""
+                return [...document.querySelectorAll('*')].filter((e) => /[1-9]/.test(getComputedStyle(e).transitionDuration + getComputedStyle(e).animationDuration)).map((e) => e.outerHTML.slice(0, 80))
+                """);
+        assertThat((List<?>) moving).isEmpty();
     }
 
     @Test
@@ -207,11 +297,21 @@ class PagesTest {
             browser.find(".charge");
         } else if (path.equals("/field")) {
             browser.find(".choice");
+        } else if (path.matches(".*(/new|/edit|/load-outs/.+|/stock/.+)")) {
+            browser.find("form");
         }
     }
 
     private void assertAccessible(String state) {
-        var found = new AxeBuilder().withTags(RULES).analyze(browser.driver());
+        assertNothingFound(state, new AxeBuilder().withTags(RULES));
+    }
+
+    private void assertContrast(String state) {
+        assertNothingFound(state, new AxeBuilder().withRules(List.of("color-contrast", "color-contrast-enhanced")));
+    }
+
+    private void assertNothingFound(String state, AxeBuilder rules) {
+        var found = rules.analyze(browser.driver());
         assertThat(found.getViolations())
                 .as(state)
                 .extracting(rule -> rule.getId() + " "

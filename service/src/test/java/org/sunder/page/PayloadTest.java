@@ -2,25 +2,23 @@ package org.sunder.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.annotation.Import;
 import org.sunder.Client;
+import org.sunder.EmptyLog;
 import org.sunder.Samples;
+import org.sunder.ServiceTest;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What a flyer writes is text, whatever it looks like: nothing of it runs in a page, a card or a picture. */
-@SpringBootTest(
-        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = "spring.datasource.url=jdbc:h2:mem:payloads;DB_CLOSE_DELAY=-1")
-@Import(Client.class)
+@ServiceTest
+@Tag("browser")
 class PayloadTest {
 
     private static final int OPENED = 5; // joints whose own pages are opened; all of them stand in the lists
@@ -33,16 +31,22 @@ class PayloadTest {
     @LocalServerPort
     int port;
 
-    @TempDir
-    Path profile;
+    @Autowired
+    EmptyLog emptyLog;
 
     @BeforeAll
     static void need() {
         Browser.need();
     }
 
+    @AfterEach
+    void away() {
+        emptyLog.empty();
+    }
+
     @Test
     void nothingWrittenRuns() {
+        emptyLog.empty();
         assertThat(Payloads.ALL).hasSizeGreaterThanOrEqualTo(50);
         String airframe = "";
         List<String> joints = new ArrayList<>();
@@ -53,32 +57,27 @@ class PayloadTest {
         for (String payload : Payloads.ALL) {
             joints.add(aJoint(airframe, payload));
         }
-        try (Browser browser = Browser.open(profile)) {
-            List<String> paths = new ArrayList<>(List.of(
-                    "/",
-                    "/fleet",
-                    "/field",
-                    airframe.replace("/api", ""),
-                    airframe.replace("/api", "") + "/flight-day"));
-            int step = joints.size() / OPENED;
-            for (int i = 0; i < joints.size(); i += step) {
-                String joint = joints.get(i);
-                paths.add(joint + "/ladder");
-                paths.add(joint.replace("/api/joints", "/field"));
-                paths.add(joint.replace("/api", ""));
-            }
-            for (String path : paths) {
-                browser.go("http://127.0.0.1:" + port + path);
-                settle(browser, path);
-                assertThat(browser.script("return window.run === undefined"))
-                        .as("something ran in " + path)
-                        .isEqualTo(true);
-                assertThat((String) browser.script("return document.documentElement.outerHTML"))
-                        .as("markup of a text in " + path)
-                        .doesNotContain("<img src=\"x\"", "<iframe", "onload=\"run");
-            }
-            assertThat(System.getProperty("run")).isNull();
+        Browser browser = Browser.shared();
+        List<String> paths = new ArrayList<>(List.of(
+                "/", "/fleet", "/field", airframe.replace("/api", ""), airframe.replace("/api", "") + "/flight-day"));
+        int step = joints.size() / OPENED;
+        for (int i = 0; i < joints.size(); i += step) {
+            String joint = joints.get(i);
+            paths.add(joint + "/ladder");
+            paths.add(joint.replace("/api/joints", "/field"));
+            paths.add(joint.replace("/api", ""));
         }
+        for (String path : paths) {
+            browser.go("http://127.0.0.1:" + port + path);
+            settle(browser, path);
+            assertThat(browser.script("return window.run === undefined"))
+                    .as("something ran in " + path)
+                    .isEqualTo(true);
+            assertThat((String) browser.script("return document.documentElement.outerHTML"))
+                    .as("markup of a text in " + path)
+                    .doesNotContain("<img src=\"x\"", "<iframe", "onload=\"run");
+        }
+        assertThat(System.getProperty("run")).isNull();
     }
 
     private String aJoint(String airframe, String payload) {

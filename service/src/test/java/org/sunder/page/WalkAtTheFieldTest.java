@@ -1,14 +1,17 @@
 package org.sunder.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.sunder.page.Labels.field;
+import static org.sunder.page.Labels.pick;
+import static org.sunder.page.Labels.press;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.sunder.EmptyLog;
 import org.sunder.ServiceTest;
 import org.sunder.page.Weather.Sky;
 
@@ -19,11 +22,11 @@ class WalkAtTheFieldTest {
 
     private static final int MOST_TESTS = 12;
 
+    @Autowired
+    EmptyLog emptyLog;
+
     @LocalServerPort
     int port;
-
-    @TempDir
-    Path profile;
 
     @BeforeAll
     static void need() {
@@ -32,8 +35,9 @@ class WalkAtTheFieldTest {
 
     @Test
     void leadsFromANewAirframeToAFlightCharge() throws IOException {
-        try (Weather weather = new Weather(port);
-                Browser phone = Browser.open(profile)) {
+        emptyLog.empty();
+        try (Weather weather = new Weather(port)) {
+            Browser phone = Browser.shared();
             phone.go(weather.url("/"));
             phone.click("a[href='/airframes/new']");
             field(phone, "Name", "Godwit");
@@ -86,15 +90,15 @@ class WalkAtTheFieldTest {
         // By hand: an ogive of 2.200 L, three pins of 205.6 N and 15 N of fit: 95.1 kPa; nothing is in it yet.
         phone.says("#result", "95.05 kPa");
         phone.says("#result", "2.2 L");
-        add(phone, "Add an item");
+        press(phone, "Add an item");
         pick(phone, "Kind", "intrusion");
         field(phone, "What it is", "bay pushed in");
         field(phone, "How far it comes in", "45");
-        add(phone, "Add an item");
+        press(phone, "Add an item");
         field(phone, "What it is", "main parachute");
         field(phone, "Mass", "340");
         phone.says("#result", "1.604 L");
-        add(phone, "Add an item");
+        press(phone, "Add an item");
         field(phone, "What it is", "harness");
         pick(phone, "Made of", "aramid");
         field(phone, "Mass", "120");
@@ -125,30 +129,5 @@ class WalkAtTheFieldTest {
                 });
                 """);
         assertThat(ready).isEqualTo("ready");
-    }
-
-    /** Types into the last visible field with that label, as a finger would find it. */
-    private static void field(Browser phone, String label, String text) {
-        phone.type("#" + id(phone, label), text);
-    }
-
-    private static void pick(Browser phone, String label, String value) {
-        phone.script(
-                "const s = document.getElementById(arguments[0]); s.value = arguments[1];"
-                        + " s.dispatchEvent(new Event('change', {bubbles: true}))",
-                id(phone, label),
-                value);
-    }
-
-    private static void add(Browser phone, String words) {
-        phone.script(
-                "[...document.querySelectorAll('button')].find(b => b.textContent === arguments[0]).click()", words);
-    }
-
-    private static String id(Browser phone, String label) {
-        return phone.until("a field " + label, d -> (String) phone.script(
-                "const l = [...document.querySelectorAll('label')].filter(l => l.textContent === arguments[0] && l.offsetParent).pop();"
-                        + " return l ? l.htmlFor : null",
-                label));
     }
 }

@@ -40,7 +40,16 @@ class AccessRules {
         "/swagger-ui/**"
     };
     private static final String[] PAGES = {
-        "/", "/field/**", "/airframes/**", "/joints/**", "/fleet", "/fleet/**", "/sign-out", "/actuator/prometheus"
+        "/",
+        "/field/**",
+        "/airframes/**",
+        "/joints/**",
+        "/fleet",
+        "/fleet/**",
+        "/stock",
+        "/stock/**",
+        "/sign-out",
+        "/actuator/prometheus"
     };
     private static final String[] LOGGING = {"/api/joints/*/ground-tests", "/api/joints/*/flight-events"};
     private static final String[] LOOKING_AFTER = {"/api/flyers", "/api/flyers/**", "/api/backup"};

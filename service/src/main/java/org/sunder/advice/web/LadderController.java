@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.advice.Advising;
+import org.sunder.engine.learning.Outcome;
 import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
 
@@ -64,6 +65,15 @@ class LadderController {
         Context context = new Context(Locale.ROOT);
         context.setVariable("ladder", ladder);
         context.setVariable("picture", LadderPicture.of(ladder));
+        context.setVariable("early", flownAfterLess(ladder.first()));
         return templates.process("ladder-card", context);
+    }
+
+    /** Whether a flight charge follows an outcome that did not separate: right by the rules, but it asks for a reason. */
+    private static boolean flownAfterLess(LadderView.StepView step) {
+        return step.then().stream()
+                .anyMatch(branch ->
+                        (branch.outcome() != Outcome.SEPARATED && branch.step().flightCharge() != null)
+                                || flownAfterLess(branch.step()));
     }
 }

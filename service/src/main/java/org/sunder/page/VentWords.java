@@ -1,0 +1,32 @@
+package org.sunder.page;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.sunder.airframe.Display;
+import org.sunder.engine.physics.BayVents;
+import org.sunder.engine.physics.DrillSize;
+import org.sunder.engine.physics.Warning;
+
+/**
+ * The vents of a bay, in words.
+ *
+ * @param holes count and size
+ * @param drills what comes near it
+ * @param lag what physics says of it
+ * @param cautions what to know
+ */
+record VentWords(String holes, String drills, String lag, List<String> cautions) {
+
+    static VentWords of(BayVents vents, Display display) {
+        return new VentWords(
+                vents.holes()
+                        + (vents.holes() == 1 ? " hole of " : " holes of ")
+                        + Words.of(display.length(vents.diameter()))
+                        + (vents.holes() == 1 ? "" : " each"),
+                vents.drills().stream().map(DrillSize::name).collect(Collectors.joining(", ")),
+                "Climbing that fast, the pressure inside stays "
+                        + Words.of(display.pressure(vents.lag().pressure())) + " behind: a barometer reads "
+                        + Words.of(display.altitude(vents.lag().altitudeError())) + " too low.",
+                vents.cautions().stream().map(Warning::text).toList());
+    }
+}
