@@ -3,10 +3,12 @@ package org.sunder.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.sunder.Client;
+import org.sunder.EmptyLog;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
 import tools.jackson.databind.JsonNode;
@@ -24,11 +26,21 @@ class TeachingTest {
     @Autowired
     FleetReader reader;
 
+    @Autowired
+    EmptyLog log;
+
     String joint = "";
 
     @BeforeEach
     void prepare() {
+        log.empty();
         joint = joint();
+    }
+
+    /** A measured speed makes the fleet's model five times as large, for every test after this one. */
+    @AfterEach
+    void leaveNoSpeeds() {
+        log.empty();
     }
 
     @Test

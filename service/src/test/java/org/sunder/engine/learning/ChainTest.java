@@ -1,7 +1,6 @@
 package org.sunder.engine.learning;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -29,18 +28,10 @@ class ChainTest {
                 long[] tree = new long[quick.length];
                 MeanEvidence.fill(quick, 0, r, new Branch(levels, r, log, chain), levels, cell -> true);
                 MeanEvidence.fill(tree, 0, r, new Branch(levels, r, log, Optional.empty()), levels, cell -> true);
-                double best = units(max(tree));
-                for (int i = 0; i < tree.length; i++) {
-                    // Weighted: where the likelihood is a millionth of the best, a tenth of it is no matter.
-                    double weight = Math.exp(units(tree[i]) - best);
-                    // The tree smooths three times over, at an error of its own; one smoothing is without it.
-                    assertThat((units(quick[i]) - units(tree[i])) * weight).isCloseTo(0, within(3e-3));
-                }
+                // One smoothing over the whole variance; the tree's three in a row have errors of their own.
                 long[] once = smoothedOnce(levels, new Branch(levels, r, log, chain).leaf(0, 1));
-                for (int i = 0; i < tree.length; i++) {
-                    double weight = Math.exp(units(once[i]) - best);
-                    assertThat((units(quick[i]) - units(once[i])) * weight).isCloseTo(0, within(2e-4));
-                }
+                assertThat(furthest(quick, once)).isLessThan(2e-3);
+                assertThat(furthest(quick, tree)).isLessThan(6e-3);
             }
         }
     }
@@ -74,6 +65,17 @@ class ChainTest {
         assertThat(Chain.find(levels, two)).isEmpty();
         assertThat(Chain.find(levels, new AirframeLog(List.of()))).isEmpty();
         assertThat(Chain.find(levels, airframe(new Random(1), 31))).isEmpty();
+    }
+
+    /** Largest difference of two log likelihoods, weighted: where little of the best is left, it is no matter. */
+    private static double furthest(long[] some, long[] others) {
+        double best = units(max(others));
+        double result = 0;
+        for (int i = 0; i < others.length; i++) {
+            double weight = Math.exp(units(others[i]) - best);
+            result = Math.max(result, Math.abs(units(some[i]) - units(others[i])) * weight);
+        }
+        return result;
     }
 
     private static double units(long value) {
