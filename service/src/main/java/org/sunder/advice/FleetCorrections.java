@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -16,6 +17,7 @@ import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.learning.FleetLog;
 import org.sunder.engine.learning.FleetModel;
+import org.sunder.engine.learning.Hyperparameters;
 import org.sunder.engine.learning.Leaf;
 import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Priors;
@@ -43,6 +45,7 @@ public class FleetCorrections {
      * @param beforeAnyTest the same for a flyer with no test at all
      * @param scatter mean of the shot-to-shot scatter of the log threshold
      * @param band mean width of the band of partial separation, in log charge ratio
+     * @param shared what all joints of the fleet share, with how well it is known
      * @param joints every joint's correction in the setup in force
      * @param tests counted firings of the fleet
      */
@@ -51,8 +54,39 @@ public class FleetCorrections {
             CorrectionFactor beforeAnyTest,
             double scatter,
             double band,
+            Shared shared,
             List<JointCorrection> joints,
             int tests) {}
+
+    /**
+     * Medians and 90 % intervals of what all joints of the fleet share, in log charge ratio.
+     *
+     * @param scatter shot-to-shot scatter of the log threshold
+     * @param band width of the band of partial separation
+     * @param airframes spread between airframes
+     * @param joints spread between the joints of an airframe
+     * @param setups spread between the setups of a joint
+     */
+    public record Shared(Interval scatter, Interval band, Interval airframes, Interval joints, Interval setups) {
+
+        static Shared of(Hyperparameters fleet) {
+            return new Shared(
+                    Interval.of(fleet::scatter),
+                    Interval.of(fleet::band),
+                    Interval.of(fleet::airframeSpread),
+                    Interval.of(fleet::jointSpread),
+                    Interval.of(fleet::setupSpread));
+        }
+    }
+
+    /** A median and the ends of its 90 % interval. */
+    public record Interval(double median, double low, double high) {
+
+        static Interval of(DoubleUnaryOperator quantile) {
+            return new Interval(
+                    quantile.applyAsDouble(0.5), quantile.applyAsDouble(0.05), quantile.applyAsDouble(0.95));
+        }
+    }
 
     /** The correction of one joint in the setup in force. */
     public record JointCorrection(
@@ -71,6 +105,7 @@ public class FleetCorrections {
                         .correctionFactor(),
                 fresh.scatterMean(),
                 fresh.bandMean(),
+                Shared.of(model.hyperparameters()),
                 joints(picture, model),
                 picture.countedInFleet());
     }

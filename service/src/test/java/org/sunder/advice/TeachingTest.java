@@ -1,6 +1,7 @@
 package org.sunder.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -55,6 +56,30 @@ class TeachingTest {
         assertThat(fresh.path("basis").path("fleetTests").asInt()).isGreaterThanOrEqualTo(4);
         // 2.057 / 0.4861 is what the very first joint of a flyer starts from in this setup.
         assertThat(width(fresh.path("correction"))).isLessThan(Math.log(2.057 / 0.4861));
+    }
+
+    @Test
+    void tellsHowWellItKnowsWhatAllJointsShare() {
+        JsonNode shared = client.get("/api/fleet/correction").body().path("shared");
+        // Quantiles of the priors by hand: median · e^(±1.645 · 0.5); half-normal quantiles 0.0627, 0.6745, 1.960.
+        is(shared.path("scatter"), 0.0439, 0.1, 0.2276);
+        is(shared.path("band"), 0.0659, 0.15, 0.3414);
+        is(shared.path("airframes"), 0.0157, 0.1686, 0.4900);
+        is(shared.path("joints"), 0.0094, 0.1012, 0.2940);
+        is(shared.path("setups"), 0.0063, 0.0674, 0.1960);
+        for (String charge : List.of("0.70", "0.80", "0.90", "1.00")) {
+            client.post(
+                    joint + "/ground-tests", Samples.test(charge, charge.compareTo("0.85") < 0 ? "none" : "separated"));
+        }
+        JsonNode after = client.get("/api/fleet/correction").body().path("shared");
+        assertThat(width(after.path("scatter"))).isLessThan(width(shared.path("scatter")));
+        assertThat(after.path("band").path("median").asDouble()).isLessThan(0.15);
+    }
+
+    private static void is(JsonNode interval, double low, double median, double high) {
+        assertThat(interval.path("low").asDouble()).isCloseTo(low, within(0.001));
+        assertThat(interval.path("median").asDouble()).isCloseTo(median, within(0.001));
+        assertThat(interval.path("high").asDouble()).isCloseTo(high, within(0.002));
     }
 
     @Test

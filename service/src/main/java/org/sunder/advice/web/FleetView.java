@@ -25,6 +25,8 @@ record FleetView(
         @Schema(description = "Width of the band of partial separation, in log charge ratio.", example = "0.15")
         BigDecimal band,
 
+        SharedView shared,
+
         List<JointView> joints,
 
         @Schema(description = "Counted firings of the fleet.", example = "14")
@@ -40,12 +42,59 @@ record FleetView(
             CorrectionView correction,
             @Schema(example = "4") int tests) {}
 
+    /** What all joints of the fleet share. */
+    @Schema(
+            name = "FleetShared",
+            description = "What all joints of the fleet share, each with its 90 % interval, as logs of a charge ratio:"
+                    + " about a relative standard deviation.")
+    record SharedView(
+            @Schema(description = "Shot-to-shot scatter of the threshold.")
+            IntervalView scatter,
+
+            @Schema(description = "Width of the band of partial separation.")
+            IntervalView band,
+
+            @Schema(description = "Spread of the corrections of airframes.")
+            IntervalView airframes,
+
+            @Schema(description = "Spread of the corrections of an airframe's joints; coarse, within about 0.02.")
+            IntervalView joints,
+
+            @Schema(description = "Spread of the corrections of a joint's setups; coarse, within about 0.02.")
+            IntervalView setups) {
+
+        static SharedView of(FleetCorrections.Shared shared) {
+            return new SharedView(
+                    IntervalView.of(shared.scatter()),
+                    IntervalView.of(shared.band()),
+                    IntervalView.of(shared.airframes()),
+                    IntervalView.of(shared.joints()),
+                    IntervalView.of(shared.setups()));
+        }
+    }
+
+    /** A median with its 90 % interval. */
+    @Schema(name = "Interval", description = "A median and the ends of its 90 % interval.")
+    record IntervalView(
+            @Schema(example = "0.1") BigDecimal median,
+            @Schema(example = "0.05") BigDecimal low,
+            @Schema(example = "0.2") BigDecimal high) {
+
+        static IntervalView of(FleetCorrections.Interval interval) {
+            return new IntervalView(
+                    ProbabilityView.rounded(interval.median()),
+                    ProbabilityView.rounded(interval.low()),
+                    ProbabilityView.rounded(interval.high()));
+        }
+    }
+
     static FleetView of(FleetCorrections.FleetCorrection fleet) {
         return new FleetView(
                 CorrectionView.of(fleet.newAirframe()),
                 CorrectionView.of(fleet.beforeAnyTest()),
                 ProbabilityView.rounded(fleet.scatter()),
                 ProbabilityView.rounded(fleet.band()),
+                SharedView.of(fleet.shared()),
                 fleet.joints().stream()
                         .map(joint -> new JointView(
                                 joint.airframeId(),

@@ -3,6 +3,7 @@ package org.sunder.engine.learning;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What airframes say about the fleet's mean μ: the log likelihood at the knots of μ for every combination of (σ, δ,
@@ -19,6 +20,8 @@ final class MeanEvidence {
     private static final double FLOOR = -1e4;
 
     private final long[] sums;
+    /** Made when first asked for, the same whoever makes it; nobody changes it. */
+    private double @Nullable [] peaks;
 
     private MeanEvidence(long[] sums) {
         this.sums = sums;
@@ -152,6 +155,15 @@ final class MeanEvidence {
 
     /** Log of the density of μ at its peak, prior and weight included, for every combination. */
     double[] peaks(Levels levels) {
+        double[] known = peaks;
+        if (known == null) {
+            known = findPeaks(levels);
+            peaks = known;
+        }
+        return known;
+    }
+
+    private double[] findPeaks(Levels levels) {
         int knots = levels.design().knots();
         double[] result = new double[sums.length / knots];
         long[] nothing = new long[knots];
