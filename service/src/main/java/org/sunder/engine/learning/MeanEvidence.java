@@ -1,5 +1,6 @@
 package org.sunder.engine.learning;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -115,7 +116,7 @@ final class MeanEvidence {
     /** Writes log likelihoods in units. */
     static void round(double[] logs, long[] target, int start) {
         for (int k = 0; k < logs.length; k++) {
-            target[start + k] = Math.round(logs[k] / UNIT);
+            target[start + k] = (long) Math.rint(logs[k] / UNIT);
         }
     }
 
@@ -146,10 +147,8 @@ final class MeanEvidence {
 
     /** This evidence with one airframe's own replaced. */
     MeanEvidence changed(MeanEvidence before, MeanEvidence after) {
-        long[] result = sums.clone();
-        for (int i = 0; i < result.length; i++) {
-            result[i] += after.sums[i] - before.sums[i];
-        }
+        long[] result = new long[sums.length];
+        Arrays.parallelSetAll(result, i -> sums[i] + after.sums[i] - before.sums[i]);
         return new MeanEvidence(result);
     }
 
