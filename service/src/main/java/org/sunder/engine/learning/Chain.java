@@ -18,7 +18,7 @@ import org.hipparchus.util.FastMath;
 final class Chain {
 
     /** Largest distance of two nodes of ln(variance). */
-    private static final double STEP = 0.4;
+    private static final double STEP = 0.3;
 
     private static final int POINTS = 6;
     /** With more tests than this the log likelihood is too steep to be interpolated. */
