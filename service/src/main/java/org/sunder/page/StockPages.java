@@ -46,35 +46,29 @@ class StockPages extends Pages {
 
     @GetMapping(path = "/stock/powders/new", produces = MediaType.TEXT_HTML_VALUE)
     String newPowder(Model model) {
-        return FormPage.of("A new powder", "powder.js")
-                .back("/stock", "All of the stock")
-                .show(model);
+        return form("A new powder", "powder.js").show(model);
     }
 
     @GetMapping(path = "/stock/powders/{id}", produces = MediaType.TEXT_HTML_VALUE)
     String powder(@PathVariable UUID id, Model model) {
         StockPowder powder = powders.get(id);
-        return FormPage.of("Powder: " + powder.details().name(), "powder.js")
-                .about(id)
-                .back("/stock", "All of the stock")
-                .show(model);
+        return form("Powder: " + powder.details().name(), "powder.js").about(id).show(model);
     }
 
     @GetMapping(path = "/stock/pins/new", produces = MediaType.TEXT_HTML_VALUE)
     String newBatch(Model model) {
-        return FormPage.of("A new batch of pins", "pins.js")
-                .back("/stock", "All of the stock")
-                .show(model);
+        return form("A new batch of pins", "pins.js").show(model);
     }
 
     @GetMapping(path = "/stock/pins/{id}", produces = MediaType.TEXT_HTML_VALUE)
     String batch(@PathVariable UUID id, Model model) {
         PinBatch batch = batches.get(id);
         model.addAttribute("batch", BatchSheet.of(batch));
-        return FormPage.of("Pins: " + batch.details().name(), "pins.js")
-                .about(id)
-                .back("/stock", "All of the stock")
-                .show(model);
+        return form("Pins: " + batch.details().name(), "pins.js").about(id).show(model);
+    }
+
+    private static FormPage form(String heading, String script) {
+        return FormPage.of(heading, script).back("/stock", "All of the stock");
     }
 
     /** Every page of a list; a stock is small. */

@@ -1,7 +1,9 @@
 package org.sunder.problem;
 
 import java.sql.SQLException;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What the database said, by the SQLSTATE classes of the SQL standard and of PostgreSQL. */
@@ -22,7 +24,7 @@ final class SqlFailures {
     static boolean isUnavailable(Throwable failure) {
         String state = state(failure);
         return state == null
-                ? fromDatabase(failure)
+                ? fromDatabase(failure).findAny().isPresent()
                 : state.length() > CLASS && UNAVAILABLE.contains(state.substring(0, CLASS));
     }
 
@@ -32,21 +34,17 @@ final class SqlFailures {
         return state != null && CONFLICT.contains(state);
     }
 
-    private static boolean fromDatabase(Throwable failure) {
-        for (Throwable t = failure; t != null; t = t.getCause()) {
-            if (t instanceof SQLException) {
-                return true;
-            }
-        }
-        return false;
+    private static @Nullable String state(Throwable failure) {
+        return fromDatabase(failure)
+                .map(SQLException::getSQLState)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
-    private static @Nullable String state(Throwable failure) {
-        for (Throwable t = failure; t != null; t = t.getCause()) {
-            if (t instanceof SQLException sql && sql.getSQLState() != null) {
-                return sql.getSQLState();
-            }
-        }
-        return null;
+    private static Stream<SQLException> fromDatabase(Throwable failure) {
+        return Stream.iterate(failure, Objects::nonNull, Throwable::getCause)
+                .filter(SQLException.class::isInstance)
+                .map(SQLException.class::cast);
     }
 }
