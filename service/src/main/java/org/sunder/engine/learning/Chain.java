@@ -1,7 +1,6 @@
 package org.sunder.engine.learning;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.util.FastMath;
@@ -132,12 +131,28 @@ final class Chain {
                 .toArray(double[][]::new);
         double[] sum = new double[design.knots()];
         for (int cell = 0; cell < first.length; cell++) {
-            Arrays.fill(sum, 0);
-            for (int p = 0; p < POINTS; p++) {
-                add(sum, logs[first[cell] + p], weights[cell][p]);
-            }
+            interpolate(logs, first[cell], weights[cell], sum);
             hold(sum, logs[below[cell]], logs[below[cell] + 1]);
             MeanEvidence.round(sum, target, start + cell * sum.length);
+        }
+    }
+
+    /** One pass over the knots for all nodes: sums in memory would cost more than the products. */
+    private static void interpolate(double[][] logs, int first, double[] weights, double[] target) {
+        double[] a = logs[first];
+        double[] b = logs[first + 1];
+        double[] c = logs[first + 2];
+        double[] d = logs[first + 3];
+        double[] e = logs[first + 4];
+        double[] f = logs[first + 5];
+        double wa = weights[0];
+        double wb = weights[1];
+        double wc = weights[2];
+        double wd = weights[3];
+        double we = weights[4];
+        double wf = weights[5];
+        for (int k = 0; k < target.length; k++) {
+            target[k] = wa * a[k] + wb * b[k] + wc * c[k] + wd * d[k] + we * e[k] + wf * f[k];
         }
     }
 
@@ -146,12 +161,6 @@ final class Chain {
             double least = Math.min(one[k], other[k]) - SLACK;
             double most = Math.max(one[k], other[k]) + SLACK;
             sum[k] = Math.min(Math.max(sum[k], least), most);
-        }
-    }
-
-    private static void add(double[] sum, double[] values, double weight) {
-        for (int k = 0; k < sum.length; k++) {
-            sum[k] += weight * values[k];
         }
     }
 }

@@ -18,17 +18,17 @@ public final class FleetModel {
     private final Levels levels;
     private final FleetLog log;
     private final MeanEvidence evidence;
-    /** The airframe changed last, −1 for none, and its own evidence: the next change is likely to be its too. */
+    /** The airframe changed last, −1 for none, and the evidence of all others: the next change is likely to be its too. */
     private final int recent;
 
-    private final MeanEvidence recentEvidence;
+    private final MeanEvidence others;
 
-    private FleetModel(Levels levels, FleetLog log, MeanEvidence evidence, int recent, MeanEvidence recentEvidence) {
+    private FleetModel(Levels levels, FleetLog log, MeanEvidence evidence, int recent, MeanEvidence others) {
         this.levels = levels;
         this.log = log;
         this.evidence = evidence;
         this.recent = recent;
-        this.recentEvidence = recentEvidence;
+        this.others = others;
     }
 
     /** The posterior of a log under given priors, on the standard design. */
@@ -39,10 +39,7 @@ public final class FleetModel {
     static FleetModel of(FleetLog log, Priors priors, Design design) {
         boolean speeds = log.airframes().stream().anyMatch(AirframeLog::hasSpeeds);
         Levels levels = new Levels(priors, design, speeds);
-        MeanEvidence evidence = log.airframes().parallelStream()
-                .filter(AirframeLog::hasTrials)
-                .map(airframe -> MeanEvidence.of(airframe, levels))
-                .reduce(MeanEvidence.none(levels), MeanEvidence::plus);
+        MeanEvidence evidence = MeanEvidence.of(log.airframes(), levels);
         return new FleetModel(levels, log, evidence, -1, evidence);
     }
 
@@ -60,11 +57,9 @@ public final class FleetModel {
         if (designChanges(next, airframe) || speedsChange(next, airframe)) {
             return of(next, levels.priors());
         }
-        MeanEvidence before = airframe == recent
-                ? recentEvidence
-                : MeanEvidence.of(log.airframes().get(airframe), levels);
-        MeanEvidence after = MeanEvidence.of(changed, levels);
-        return new FleetModel(levels, next, evidence.changed(before, after), airframe, after);
+        MeanEvidence rest =
+                airframe == recent ? others : evidence.minus(log.airframes().get(airframe), levels);
+        return new FleetModel(levels, next, rest.plus(changed, levels), airframe, rest);
     }
 
     /** Whether the fleet gets its first, or loses its last, pair of joints or setups to compare. */

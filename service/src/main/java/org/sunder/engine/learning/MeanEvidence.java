@@ -1,6 +1,7 @@
 package org.sunder.engine.learning;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class MeanEvidence {
 
     private static final double UNIT = 0x1p-36;
+    private static final double PER_UNIT = 0x1p36;
     /** A log likelihood below this is held here; far beyond what could count. */
     private static final double FLOOR = -1e4;
 
@@ -29,29 +31,61 @@ final class MeanEvidence {
     }
 
     static MeanEvidence none(Levels levels) {
-        return new MeanEvidence(
-                new long
-                        [levels.rows().size()
-                                * levels.design().spreads()
-                                * levels.design().knots()]);
+        return new MeanEvidence(zeros(levels));
     }
 
-    /** The evidence of one airframe alone. */
-    static MeanEvidence of(AirframeLog log, Levels levels) {
-        MeanEvidence result = none(levels);
-        if (log.hasTrials()) {
-            int biases = log.hasSpeeds() ? 1 : levels.biases();
-            int row = levels.design().spreads() * levels.design().knots();
-            Optional<Chain> chain = Chain.find(levels, log);
-            IntStream.range(0, levels.rows().size() / biases).parallel().forEach(i -> {
-                int r = i * biases;
-                fill(result.sums, r * row, r, new Branch(levels, r, log, chain), levels, cell -> true);
-                for (int b = 1; b < biases; b++) { // without a measured speed their bias does not matter
-                    System.arraycopy(result.sums, r * row, result.sums, (r + b) * row, row);
-                }
-            });
+    private static long[] zeros(Levels levels) {
+        return new long
+                [levels.rows().size()
+                        * levels.design().spreads()
+                        * levels.design().knots()];
+    }
+
+    /** The evidence of many airframes. */
+    static MeanEvidence of(List<AirframeLog> logs, Levels levels) {
+        return new MeanEvidence(logs.parallelStream()
+                .collect(
+                        () -> zeros(levels),
+                        (sums, log) -> add(log, 1, levels, sums),
+                        (sums, others) -> Arrays.setAll(sums, i -> sums[i] + others[i])));
+    }
+
+    /** This evidence with one airframe's own added. */
+    MeanEvidence plus(AirframeLog log, Levels levels) {
+        long[] result = sums.clone();
+        add(log, 1, levels, result);
+        return new MeanEvidence(result);
+    }
+
+    /** This evidence with one airframe's own taken away. */
+    MeanEvidence minus(AirframeLog log, Levels levels) {
+        long[] result = sums.clone();
+        add(log, -1, levels, result);
+        return new MeanEvidence(result);
+    }
+
+    /** Adds an airframe's log likelihoods, times a sign, to sums. */
+    private static void add(AirframeLog log, long sign, Levels levels, long[] sums) {
+        if (!log.hasTrials()) {
+            return;
         }
-        return result;
+        int biases = log.hasSpeeds() ? 1 : levels.biases();
+        int row = levels.design().spreads() * levels.design().knots();
+        Optional<Chain> chain = Chain.find(levels, log);
+        IntStream.range(0, levels.rows().size() / biases).parallel().forEach(i -> {
+            int r = i * biases;
+            long[] own = new long[row];
+            fill(own, 0, r, new Branch(levels, r, log, chain), levels, cell -> true);
+            for (int b = 0; b < biases; b++) { // without a measured speed their bias does not matter
+                add(own, sign, sums, (r + b) * row);
+            }
+        });
+    }
+
+    private static void add(long[] own, long sign, long[] sums, int start) {
+        for (int i = 0; i < own.length; i++) {
+            sums[start + i] += sign * own[i];
+        }
     }
 
     /**
@@ -116,7 +150,7 @@ final class MeanEvidence {
     /** Writes log likelihoods in units. */
     static void round(double[] logs, long[] target, int start) {
         for (int k = 0; k < logs.length; k++) {
-            target[start + k] = (long) Math.rint(logs[k] / UNIT);
+            target[start + k] = (long) Math.rint(logs[k] * PER_UNIT);
         }
     }
 
@@ -135,21 +169,6 @@ final class MeanEvidence {
         result[1] = (logs[0] + logs[1]) / 2;
         result[2 * last - 1] = (logs[last - 1] + logs[last]) / 2;
         return result;
-    }
-
-    MeanEvidence plus(MeanEvidence other) {
-        long[] result = sums.clone();
-        for (int i = 0; i < result.length; i++) {
-            result[i] += other.sums[i];
-        }
-        return new MeanEvidence(result);
-    }
-
-    /** This evidence with one airframe's own replaced. */
-    MeanEvidence changed(MeanEvidence before, MeanEvidence after) {
-        long[] result = new long[sums.length];
-        Arrays.parallelSetAll(result, i -> sums[i] + after.sums[i] - before.sums[i]);
-        return new MeanEvidence(result);
     }
 
     /** Log of the density of μ at its peak, prior and weight included, for every combination. */
