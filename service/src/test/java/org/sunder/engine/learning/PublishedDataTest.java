@@ -2,20 +2,14 @@ package org.sunder.engine.learning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.sunder.engine.learning.PublishedFits.chance;
+import static org.sunder.engine.learning.PublishedFits.maximum;
+import static org.sunder.engine.learning.PublishedFits.numbers;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import org.hipparchus.optim.InitialGuess;
-import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.SimpleValueChecker;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.MultiDirectionalSimplex;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,37 +22,6 @@ class PublishedDataTest {
 
     private static final double Z90 = 1.2815515655446004;
     private static final double Z99 = 2.3263478740408408;
-
-    /** Response at a stimulus, with threshold μ and scatter σ; binary, so without a band. */
-    private static double chance(boolean response, double x, double mu, double sigma) {
-        return Row.of(sigma, 0).chance(response ? Outcome.SEPARATED : Outcome.NONE, x, mu);
-    }
-
-    private static double[] maximum(ToDoubleFunction<double[]> logLikelihood, double... start) {
-        double[] best = start;
-        for (int round = 0; round < 8; round++) {
-            double scale = StrictMath.pow(10, -1 - round / 2);
-            double[] steps = new double[start.length];
-            Arrays.fill(steps, scale);
-            best = new SimplexOptimizer(new SimpleValueChecker(1e-15, 1e-14))
-                    .optimize(
-                            new MaxEval(200_000),
-                            new ObjectiveFunction(logLikelihood::applyAsDouble),
-                            GoalType.MAXIMIZE,
-                            new InitialGuess(best),
-                            round % 2 == 0 ? new NelderMeadSimplex(steps) : new MultiDirectionalSimplex(steps))
-                    .getPoint();
-        }
-        return best;
-    }
-
-    private static List<double[]> numbers(String file, int... columns) {
-        return ReferenceCases.table("published/" + file).stream()
-                .map(cells -> Arrays.stream(columns)
-                        .mapToDouble(column -> Double.parseDouble(cells[column]))
-                        .toArray())
-                .toList();
-    }
 
     /** μ and σ of a sequence of shots. */
     private static double[] fit(List<double[]> shots, double mu, double sigma) {
