@@ -35,9 +35,9 @@ import org.sunder.engine.learning.Trial;
 @Fork(1)
 public class EngineSpeed {
 
-    /** Airframes of the fleet; one joint with five tests each. */
-    @Param({"50"})
-    int airframes;
+    /** Airframes of the fleet and joints of each; five tests an airframe. */
+    @Param({"50 x 1", "10000 x 1", "50 x 2"})
+    String fleet;
 
     private FleetModel model;
     private AirframeLog changed;
@@ -47,10 +47,13 @@ public class EngineSpeed {
     @Setup
     public void build() {
         Random random = new Random(1);
+        int airframes = Integer.parseInt(fleet.split(" x ")[0]);
+        int joints = Integer.parseInt(fleet.split(" x ")[1]);
         List<AirframeLog> logs = new ArrayList<>();
-        logs.add(airframe(random, 20));
+        logs.add(airframe(random, List.of(20)));
+        List<Integer> tests = joints == 1 ? List.of(5) : List.of(3, 2);
         for (int i = 1; i < airframes; i++) {
-            logs.add(airframe(random, 5));
+            logs.add(airframe(random, tests));
         }
         System.gc();
         long before = used();
@@ -59,7 +62,7 @@ public class EngineSpeed {
         System.out.printf("built in %.1f s; ", (System.nanoTime() - start) / 1e9);
         System.gc();
         System.out.printf("the model holds %.1f MB%n", (used() - before) / 1e6);
-        changed = airframe(random, 6);
+        changed = airframe(random, joints == 1 ? List.of(6) : List.of(3, 3));
         untested = planned(FleetModel.of(FleetLog.empty(), Priors.standard()).leaf(new Leaf.NewAirframe(0.05)), List.of());
     }
 
@@ -67,7 +70,7 @@ public class EngineSpeed {
         return Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
     }
 
-    /** A further test of one airframe. */
+    /** A test of one airframe after one of another; five tests become six. */
     @Benchmark
     public FleetModel newTest() {
         return model.with(7, changed);
@@ -102,14 +105,19 @@ public class EngineSpeed {
                 posterior, 0.001, 1e5, 0.003, 0.00005, firings, !firings.isEmpty(), false, Goal.standard());
     }
 
-    private static AirframeLog airframe(Random random, int tests) {
+    /** An airframe with one joint for each number of tests. */
+    private static AirframeLog airframe(Random random, List<Integer> tests) {
         double c = 0.1 + 0.25 * random.nextGaussian();
-        List<Trial> trials = new ArrayList<>();
-        for (int i = 0; i < tests; i++) {
-            double x = c + 0.1 + 0.2 * random.nextGaussian();
-            double z = x - c + 0.1 * random.nextGaussian();
-            trials.add(new Trial(x, z < 0 ? Outcome.NONE : z < 0.15 ? Outcome.PARTIAL : Outcome.SEPARATED));
+        List<JointLog> joints = new ArrayList<>();
+        for (int count : tests) {
+            List<Trial> trials = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                double x = c + 0.1 + 0.2 * random.nextGaussian();
+                double z = x - c + 0.1 * random.nextGaussian();
+                trials.add(new Trial(x, z < 0 ? Outcome.NONE : z < 0.15 ? Outcome.PARTIAL : Outcome.SEPARATED));
+            }
+            joints.add(new JointLog(List.of(new SetupLog(0.05, trials))));
         }
-        return new AirframeLog(List.of(new JointLog(List.of(new SetupLog(0.05, trials)))));
+        return new AirframeLog(joints);
     }
 }

@@ -15,7 +15,7 @@ import org.sunder.engine.learning.Trial;
  */
 final class PlanTree {
 
-    private static final int MOST_TESTS = 20;
+    static final int MOST_TESTS = 20;
     private static final double CEILING = 3;
 
     private final PlanningCase on;
@@ -31,6 +31,11 @@ final class PlanTree {
         boolean changed = !before.isEmpty();
         return new PlanTree(new PlanningCase(
                 posterior, handbookCharge, 1e5, CEILING * handbookCharge, measure, before, false, changed, goal));
+    }
+
+    /** What is known and asked for at the start. */
+    PlanningCase on() {
+        return on;
     }
 
     private NextStep step() {
@@ -49,6 +54,16 @@ final class PlanTree {
      */
     record Result(List<Trial> trials, double charge, double backup, double highest, int violations) {
 
+        static Result of(List<Trial> trials, NextStep last, double ceiling, double highest, int violations) {
+            if (!(last instanceof NextStep.Stop stop)) {
+                return new Result(trials, Double.NaN, Double.NaN, highest, violations);
+            }
+            double charge = stop.flightCharge().charge();
+            double backup = stop.flightCharge().backup().charge();
+            boolean wrong = Math.max(charge, backup) > ceiling * (1 + 1e-9) || charge > 1.25 * highest * (1 + 1e-9);
+            return new Result(trials, charge, backup, highest, violations + (wrong ? 1 : 0));
+        }
+
         int tests() {
             return trials.size();
         }
@@ -61,21 +76,20 @@ final class PlanTree {
         int violations = 0;
         PlanTree at = this;
         while (at.step() instanceof NextStep.Fire fire && trials.size() < MOST_TESTS) {
-            boolean wrong = fire.charge() > ceiling * (1 + 1e-9)
-                    || (highest > 0 && fire.charge() > 1.25 * highest * (1 + 1e-9));
-            violations += wrong ? 1 : 0;
+            violations += violations(fire, ceiling, highest);
             highest = Math.max(highest, fire.charge());
             Outcome outcome = joint.fire(fire.charge(), random);
             trials.add(new Trial(at.on.logRatio(fire.steps()), outcome));
             PlanningCase from = at.on;
             at = at.children.computeIfAbsent(outcome, o -> new PlanTree(from.after(fire.steps(), o)));
         }
-        if (!(at.step() instanceof NextStep.Stop stop)) {
-            return new Result(trials, Double.NaN, Double.NaN, highest, violations);
-        }
-        double charge = stop.flightCharge().charge();
-        double backup = stop.flightCharge().backup().charge();
-        boolean wrong = Math.max(charge, backup) > ceiling * (1 + 1e-9) || charge > 1.25 * highest * (1 + 1e-9);
-        return new Result(trials, charge, backup, highest, violations + (wrong ? 1 : 0));
+        return Result.of(trials, at.step(), ceiling, highest, violations);
+    }
+
+    /** 1 where a charge to fire lies above the ceiling or the largest step. */
+    static int violations(NextStep.Fire fire, double ceiling, double highest) {
+        boolean wrong =
+                fire.charge() > ceiling * (1 + 1e-9) || (highest > 0 && fire.charge() > 1.25 * highest * (1 + 1e-9));
+        return wrong ? 1 : 0;
     }
 }

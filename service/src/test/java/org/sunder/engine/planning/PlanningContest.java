@@ -59,7 +59,11 @@ public final class PlanningContest {
                 TrueJoint.Truth.AS_ASSUMED);
         contest.known();
         title("Later joints of a flyer, %d joints".formatted(later));
-        new PlanningContest(later, seed).later(standard);
+        for (double limit : new double[] {1.20, 1.25, 1.35}) {
+            new PlanningContest(later, seed).later(standard, goal(0.99, limit));
+        }
+        title("With the speed of every separation measured, first airframe, %d joints".formatted(later));
+        new PlanningContest(later, seed).measured(standard);
     }
 
     private static void title(String title) {
@@ -143,7 +147,7 @@ public final class PlanningContest {
     }
 
     /** Joints of a flyer who has tested before, by the planner. */
-    private void later(List<PlanTree> first) {
+    private void later(List<PlanTree> first, Goal goal) {
         Tally tenth = new Tally();
         Tally changed = new Tally();
         each(TrueJoint.Truth.AS_ASSUMED, PRIORS, (fleet, joint, which, random) -> {
@@ -154,9 +158,10 @@ public final class PlanningContest {
             }
             LeafPosterior start =
                     FleetModel.of(new FleetLog(logs), PRIORS).leaf(new Leaf.NewAirframe(TrueFleet.INPUT_SD));
-            tenth.add(joint, start(start, which, List.of()).run(joint, random));
+            tenth.add(joint, start(start, which, List.of(), goal).run(joint, random));
         });
-        System.out.println(tenth.row("planner, a tenth airframe", 1));
+        String excess = String.format(Locale.ROOT, ", excess ×%.2f", StrictMath.exp(goal.excessLimit()));
+        System.out.println(tenth.row("planner, a tenth airframe" + excess, 1));
         each(TrueJoint.Truth.AS_ASSUMED, PRIORS, (fleet, ignored, which, random) -> {
             double own = fleet.joint(random);
             TrueJoint before = fleet.setup(own, which, ignored.truth(), random);
@@ -167,13 +172,25 @@ public final class PlanningContest {
             List<Firing> firings = trials.stream()
                     .map(trial -> firing(trial, after.handbookCharge()))
                     .toList();
-            changed.add(after, start(start, which, firings).run(after, random));
+            changed.add(after, start(start, which, firings, goal).run(after, random));
         });
-        System.out.println(changed.row("planner, a changed setup of a tested joint", 1));
+        System.out.println(changed.row("planner, a changed setup of a tested joint" + excess, 1));
     }
 
-    private static PlanTree start(LeafPosterior posterior, int which, List<Firing> before) {
-        return PlanTree.start(posterior, TrueFleet.handbookCharge(which), 0.00005, before, goal(0.99, 1.20));
+    /** The same joints with and without measured speeds. */
+    private void measured(List<PlanTree> first) {
+        planner("planner, no speed measured", first, TrueJoint.Truth.AS_ASSUMED);
+        Tally tally = new Tally();
+        each(
+                TrueJoint.Truth.AS_ASSUMED,
+                PRIORS,
+                (fleet, joint, which, random) ->
+                        tally.add(joint, MeasuredSpeeds.run(first.get(which), fleet, joint, random)));
+        System.out.println(tally.row("planner, every speed measured", 1));
+    }
+
+    private static PlanTree start(LeafPosterior posterior, int which, List<Firing> before, Goal goal) {
+        return PlanTree.start(posterior, TrueFleet.handbookCharge(which), 0.00005, before, goal);
     }
 
     private static AirframeLog log(List<Trial> trials) {

@@ -59,7 +59,8 @@ record TrueJoint(double handbookCharge, double c, double sigma, double delta, Tr
         return z < 0 ? Outcome.NONE : z < delta ? Outcome.PARTIAL : Outcome.SEPARATED;
     }
 
-    private double middle() {
+    /** Log correction, the handbook's own error included. */
+    double middle() {
         return c + truth.shift;
     }
 

@@ -1,0 +1,112 @@
+package org.sunder.engine.planning;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.sunder.engine.learning.AirframeLog;
+import org.sunder.engine.learning.FleetLog;
+import org.sunder.engine.learning.FleetModel;
+import org.sunder.engine.learning.JointLog;
+import org.sunder.engine.learning.Leaf;
+import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.Priors;
+import org.sunder.engine.learning.SetupLog;
+import org.sunder.engine.learning.SpeedCurve;
+import org.sunder.engine.learning.SpeedReading;
+import org.sunder.engine.learning.Trial;
+import org.sunder.engine.physics.CavitySegment;
+import org.sunder.engine.physics.Fit;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.JointSetup;
+import org.sunder.engine.physics.PinSet;
+import org.sunder.engine.physics.PinThread;
+import org.sunder.engine.physics.Powder;
+import org.sunder.engine.quantity.Force;
+import org.sunder.engine.quantity.ForceUnit;
+import org.sunder.engine.quantity.Length;
+import org.sunder.engine.quantity.LengthUnit;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.MassUnit;
+
+/** The planner at a joint where the speed of every separation is measured, in simulations. */
+final class MeasuredSpeeds {
+
+    /** Standard deviation of a reading, in ln, as the model assumes. */
+    private static final double READING_SD = 0.10;
+
+    private static final SpeedCurve CURVE = curve();
+
+    private MeasuredSpeeds() {}
+
+    /** A compartment of 1.5 L behind 92 mm, held by three M2.5 pins, over a shoulder of 45 mm. */
+    private static SpeedCurve curve() {
+        JointPhysics physics = JointPhysics.of(new JointSetup(
+                mm(92),
+                List.of(new CavitySegment.Cylinder(mm(92), mm(226))),
+                List.of(),
+                List.of(PinSet.ofNylon(PinThread.M2_5, 3)),
+                Fit.of(new Force(BigDecimal.valueOf(15), ForceUnit.NEWTON)),
+                Powder.FINE_BLACK_POWDER,
+                mm(45),
+                new Mass(BigDecimal.valueOf(900), MassUnit.GRAM),
+                new Mass(BigDecimal.valueOf(4100), MassUnit.GRAM),
+                null));
+        return new SpeedCurve(
+                -1,
+                0.05,
+                IntStream.range(0, 61)
+                        .mapToObj(i -> physics.separationSpeed(physics.handbookCharge() * StrictMath.exp(-1 + 0.05 * i))
+                                .orElseThrow())
+                        .map(speed -> StrictMath.log(Math.max(speed, 0.1)))
+                        .toList());
+    }
+
+    private static Length mm(double value) {
+        return new Length(BigDecimal.valueOf(value), LengthUnit.MILLIMETRE);
+    }
+
+    /** Tests a joint of a first airframe until the planner stops. */
+    static PlanTree.Result run(PlanTree start, TrueFleet fleet, TrueJoint joint, Random random) {
+        PlanningCase on = start.on();
+        List<Trial> trials = new ArrayList<>();
+        double highest = 0;
+        int violations = 0;
+        NextStep step = Planner.ladder(on, 0);
+        while (step instanceof NextStep.Fire fire && trials.size() < PlanTree.MOST_TESTS) {
+            violations += PlanTree.violations(fire, on.ceiling(), highest);
+            highest = Math.max(highest, fire.charge());
+            double x = on.logRatio(fire.steps());
+            Outcome outcome = joint.fire(fire.charge(), random);
+            trials.add(new Trial(
+                    x, outcome, outcome == Outcome.SEPARATED ? reading(x - joint.middle(), fleet.bias, random) : null));
+            on = with(posterior(trials), on.after(fire.steps(), outcome));
+            step = Planner.ladder(on, 0);
+        }
+        return PlanTree.Result.of(trials, step, on.ceiling(), highest, violations);
+    }
+
+    private static SpeedReading reading(double excess, double bias, Random random) {
+        return new SpeedReading(CURVE.logSpeed(excess) + bias + READING_SD * random.nextGaussian(), CURVE);
+    }
+
+    private static LeafPosterior posterior(List<Trial> trials) {
+        AirframeLog log = new AirframeLog(List.of(new JointLog(List.of(new SetupLog(TrueFleet.INPUT_SD, trials)))));
+        return FleetModel.of(new FleetLog(List.of(log)), Priors.standard()).leaf(new Leaf.Logged(0, 0, 0));
+    }
+
+    private static PlanningCase with(LeafPosterior posterior, PlanningCase on) {
+        return new PlanningCase(
+                posterior,
+                on.handbookCharge(),
+                on.handbookPressure(),
+                on.ceiling(),
+                on.measureStep(),
+                on.firings(),
+                on.surpriseUnanswered(),
+                on.setupChanged(),
+                on.goal());
+    }
+}
