@@ -28,10 +28,12 @@ public class Advising {
 
     private final JointCases cases;
     private final PlanningCases planning;
+    private final Plans plans;
 
-    Advising(JointCases cases, PlanningCases planning) {
+    Advising(JointCases cases, PlanningCases planning, Plans plans) {
         this.cases = cases;
         this.planning = planning;
+        this.plans = plans;
     }
 
     /** What to do next at a joint in the setup in force. */
@@ -49,10 +51,10 @@ public class Advising {
     public NextAdvice next(UUID jointId, boolean explained) {
         JointCase joint = cases.current(jointId);
         PlanningCase on = planning.of(joint, Estimates.TARGET);
-        NextStep step = Planner.nextCharge(on);
+        NextStep step = plans.next(on);
         return new NextAdvice(
                 step,
-                EvidenceReport.of(on),
+                plans.evidence(on),
                 joint.posterior().correctionFactor(),
                 joint.physics(),
                 Measure.of(joint.setup().sheet()),
@@ -79,9 +81,9 @@ public class Advising {
                 joint.airframe().name(),
                 joint.joint().name(),
                 joint.setup().sheet(),
-                Ladder.of(on, depth),
+                plans.ladder(on, depth),
                 joint.physics().ceiling(),
-                EvidenceReport.of(on),
+                plans.evidence(on),
                 Measure.of(joint.setup().sheet()),
                 joint.basis());
     }

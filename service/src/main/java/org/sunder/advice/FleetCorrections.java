@@ -26,6 +26,13 @@ import org.sunder.engine.learning.Priors;
 @Service
 public class FleetCorrections {
 
+    /** An airframe that nothing is known of but the fleet; its inputs are taken as known. */
+    private static final Leaf NEW_AIRFRAME = new Leaf.NewAirframe(0);
+
+    private static final CorrectionFactor BEFORE_ANY_TEST = FleetModel.of(FleetLog.empty(), Priors.standard())
+            .leaf(NEW_AIRFRAME)
+            .correctionFactor();
+
     private final Airframes airframes;
     private final FleetReader reader;
     private final FleetModels models;
@@ -45,7 +52,6 @@ public class FleetCorrections {
      * @param beforeAnyTest the same for a flyer with no test at all
      * @param scatter mean of the shot-to-shot scatter of the log threshold
      * @param band mean width of the band of partial separation, in log charge ratio
-     * @param shared what all joints of the fleet share, with how well it is known
      * @param joints every joint's correction in the setup in force
      * @param tests counted firings of the fleet
      */
@@ -54,7 +60,6 @@ public class FleetCorrections {
             CorrectionFactor beforeAnyTest,
             double scatter,
             double band,
-            Shared shared,
             List<JointCorrection> joints,
             int tests) {}
 
@@ -92,25 +97,38 @@ public class FleetCorrections {
     public record JointCorrection(
             UUID airframeId, String airframe, UUID jointId, String joint, CorrectionFactor correction, int tests) {}
 
+    /**
+     * What the fleet teaches, and how well it is known what all its joints share; the latter takes far longer to find.
+     */
+    public record Explained(FleetCorrection correction, Shared shared) {}
+
     /** What the flyer's fleet teaches now. */
     @Transactional(readOnly = true)
     public FleetCorrection now() {
         FleetPicture picture = reader.read();
-        FleetModel model = models.of(flyer.id(), picture.log());
-        LeafPosterior fresh = model.leaf(new Leaf.NewAirframe(0));
+        return correction(picture, models.of(flyer.id(), picture.log()));
+    }
+
+    /** The same with what all joints share. */
+    @Transactional(readOnly = true)
+    public Explained explained() {
+        FleetPicture picture = reader.read();
+        Fleet fleet = models.of(flyer.id(), picture.log());
+        return new Explained(correction(picture, fleet), Shared.of(fleet.model().hyperparameters()));
+    }
+
+    private FleetCorrection correction(FleetPicture picture, Fleet fleet) {
+        LeafPosterior fresh = fleet.posterior(NEW_AIRFRAME);
         return new FleetCorrection(
                 fresh.correctionFactor(),
-                FleetModel.of(new FleetLog(List.of()), Priors.standard())
-                        .leaf(new Leaf.NewAirframe(0))
-                        .correctionFactor(),
+                BEFORE_ANY_TEST,
                 fresh.scatterMean(),
                 fresh.bandMean(),
-                Shared.of(model.hyperparameters()),
-                joints(picture, model),
+                joints(picture, fleet),
                 picture.countedInFleet());
     }
 
-    private List<JointCorrection> joints(FleetPicture picture, FleetModel model) {
+    private List<JointCorrection> joints(FleetPicture picture, Fleet fleet) {
         Map<UUID, String> names = airframes.all().stream().collect(Collectors.toMap(Airframe::id, Airframe::name));
         List<JointCorrection> joints = new ArrayList<>();
         for (Joint joint : airframes.allJoints()) {
@@ -120,7 +138,7 @@ public class FleetCorrections {
                     Objects.requireNonNull(names.get(joint.airframeId())),
                     joint.id(),
                     joint.name(),
-                    model.leaf(picture.leaf(setup)).correctionFactor(),
+                    fleet.posterior(picture.leaf(setup)).correctionFactor(),
                     picture.counted(joint.id())));
         }
         return joints;

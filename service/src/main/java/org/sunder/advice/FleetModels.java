@@ -1,12 +1,11 @@
 package org.sunder.advice;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
+import org.springframework.util.ConcurrentReferenceHashMap;
 import org.sunder.engine.learning.FleetLog;
 import org.sunder.engine.learning.FleetModel;
 import org.sunder.engine.learning.Priors;
@@ -19,21 +18,24 @@ import org.sunder.engine.learning.Priors;
 @Component
 class FleetModels {
 
-    private static final int KEPT = 64;
     private static final int FEW = 8;
 
-    private final Map<UUID, FleetModel> known = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<UUID, FleetModel> eldest) {
-            return size() > KEPT;
-        }
-    });
+    /** Softly held: some 8 MB a flyer, given up where memory runs short. */
+    private final Map<UUID, Fleet> known = new ConcurrentReferenceHashMap<>();
 
-    FleetModel of(UUID flyer, FleetLog log) {
-        FleetModel before = known.get(flyer);
-        FleetModel now = before == null ? fresh(log) : changed(before, log);
-        known.put(flyer, now);
-        return now;
+    Fleet of(UUID flyer, FleetLog log) {
+        Fleet before = known.get(flyer);
+        if (before == null) {
+            before = new Fleet(fresh(log));
+            known.put(flyer, before);
+        }
+        FleetModel now = changed(before.model(), log);
+        if (now == before.model()) {
+            return before;
+        }
+        Fleet changed = new Fleet(now);
+        known.put(flyer, changed);
+        return changed;
     }
 
     private static FleetModel changed(FleetModel before, FleetLog log) {

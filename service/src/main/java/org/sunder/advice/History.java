@@ -77,8 +77,10 @@ public class History {
         Airframe airframe = airframes.get(airframeId);
         List<Entry> entries = new ArrayList<>();
         entries.add(new Entry(airframe.createdAt(), Kind.AIRFRAME_ENTERED, null, null, null, null));
-        var byJoint = tests.all().stream().collect(Collectors.groupingBy(GroundTest::jointId));
-        for (Joint joint : airframes.jointsOf(airframeId)) {
+        List<Joint> joints = airframes.jointsOf(airframeId);
+        var byJoint = tests.of(joints.stream().map(Joint::id).toList()).stream()
+                .collect(Collectors.groupingBy(GroundTest::jointId));
+        for (Joint joint : joints) {
             addJoint(entries, joint, byJoint.getOrDefault(joint.id(), List.of()));
         }
         if (airframe.archivedAt() != null) {

@@ -8,7 +8,6 @@ import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
-import org.sunder.engine.learning.FleetModel;
 
 /** Builds the case of a joint from the log, within one view of the database. */
 @Component
@@ -43,13 +42,13 @@ class JointCases {
 
     private JointCase of(Joint joint, Setup setup) {
         FleetPicture picture = reader.read();
-        FleetModel model = models.of(flyer.id(), picture.log());
+        Fleet fleet = models.of(flyer.id(), picture.log());
         return new JointCase(
                 airframes.get(joint.airframeId()),
                 joint,
                 setup,
                 physics.of(setup),
                 picture,
-                model.leaf(picture.leaf(setup)));
+                fleet.posterior(picture.leaf(setup)));
     }
 }

@@ -14,7 +14,6 @@ import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
-import org.sunder.engine.learning.FleetModel;
 import org.sunder.engine.planning.EvidenceReport;
 
 /** Where every joint of a flyer stands, from one reading of the fleet. */
@@ -47,20 +46,20 @@ public class Standings {
     @Transactional(readOnly = true)
     public Map<UUID, List<Standing>> byAirframe() {
         FleetPicture picture = reader.read();
-        FleetModel model = models.of(flyer.id(), picture.log());
+        Fleet fleet = models.of(flyer.id(), picture.log());
         Map<UUID, Airframe> active = airframes.all().stream()
                 .filter(airframe -> airframe.archivedAt() == null)
                 .collect(Collectors.toMap(Airframe::id, Function.identity()));
         return airframes.allJoints().stream()
                 .filter(joint -> active.containsKey(joint.airframeId()))
-                .map(joint -> standing(Objects.requireNonNull(active.get(joint.airframeId())), joint, picture, model))
+                .map(joint -> standing(Objects.requireNonNull(active.get(joint.airframeId())), joint, picture, fleet))
                 .collect(Collectors.groupingBy(standing -> standing.joint().airframeId()));
     }
 
-    private Standing standing(Airframe airframe, Joint joint, FleetPicture picture, FleetModel model) {
+    private Standing standing(Airframe airframe, Joint joint, FleetPicture picture, Fleet fleet) {
         Setup setup = picture.setup(joint);
         JointCase now =
-                new JointCase(airframe, joint, setup, physics.of(setup), picture, model.leaf(picture.leaf(setup)));
+                new JointCase(airframe, joint, setup, physics.of(setup), picture, fleet.posterior(picture.leaf(setup)));
         return new Standing(
                 joint,
                 picture.counted(joint.id()),

@@ -1,5 +1,6 @@
 package org.sunder.groundtest;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -19,6 +20,9 @@ public interface GroundTestStore {
 
     /** Firings of a joint on one occasion, newest first. */
     List<GroundTest> page(UUID flyer, UUID jointId, Occasion occasion, Cursor cursor, int limit);
+
+    /** Every test of these joints in the order they were fired. */
+    List<GroundTest> of(UUID flyer, Collection<UUID> joints);
 
     /** Every test of a flyer in the order they were fired. */
     List<GroundTest> all(UUID flyer);

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
@@ -69,6 +70,11 @@ public class GroundTests {
     /** Every test of the flyer in the order they were fired, voided ones too. */
     public List<GroundTest> all() {
         return store.all(flyer.id());
+    }
+
+    /** Every test of these joints in the order they were fired, voided ones too. */
+    public List<GroundTest> of(Collection<UUID> joints) {
+        return store.of(flyer.id(), joints);
     }
 
     /** Takes a test out of the fit, or back into it. */

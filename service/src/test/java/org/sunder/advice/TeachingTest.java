@@ -124,8 +124,8 @@ class TeachingTest {
         models.of(flyer, reader.read().log());
         client.post(joint + "/ground-tests", Samples.test("0.85", "partial"));
         FleetPicture picture = reader.read();
-        var changed = models.of(flyer, picture.log());
-        var anew = models.of(java.util.UUID.randomUUID(), picture.log());
+        var changed = models.of(flyer, picture.log()).model();
+        var anew = models.of(java.util.UUID.randomUUID(), picture.log()).model();
         picture.setups().values().forEach(setups -> {
             var leaf = picture.leaf(setups.get(0));
             assertThat(changed.leaf(leaf).correctionFactor())

@@ -25,6 +25,6 @@ class FleetController {
                     "The correction that a new airframe starts from, beside the one of a flyer with no tests, and the"
                             + " correction of every joint.")
     FleetView correction() {
-        return FleetView.of(corrections.now());
+        return FleetView.of(corrections.explained());
     }
 }

@@ -88,13 +88,14 @@ record FleetView(
         }
     }
 
-    static FleetView of(FleetCorrections.FleetCorrection fleet) {
+    static FleetView of(FleetCorrections.Explained explained) {
+        FleetCorrections.FleetCorrection fleet = explained.correction();
         return new FleetView(
                 CorrectionView.of(fleet.newAirframe()),
                 CorrectionView.of(fleet.beforeAnyTest()),
                 ProbabilityView.rounded(fleet.scatter()),
                 ProbabilityView.rounded(fleet.band()),
-                SharedView.of(fleet.shared()),
+                SharedView.of(explained.shared()),
                 fleet.joints().stream()
                         .map(joint -> new JointView(
                                 joint.airframeId(),

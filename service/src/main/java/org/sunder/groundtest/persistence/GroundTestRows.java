@@ -1,6 +1,7 @@
 package org.sunder.groundtest.persistence;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,6 +16,8 @@ interface GroundTestRows extends JpaRepository<GroundTestRow, UUID> {
     Optional<GroundTestRow> findByFlyerIdAndId(UUID flyerId, UUID id);
 
     List<GroundTestRow> findByFlyerIdOrderByFiredAtAscIdAsc(UUID flyerId);
+
+    List<GroundTestRow> findByFlyerIdAndJointIdInOrderByFiredAtAscIdAsc(UUID flyerId, Collection<UUID> joints);
 
     @Query("""
             select t from GroundTestRow t

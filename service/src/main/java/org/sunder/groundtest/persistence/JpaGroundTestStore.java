@@ -6,6 +6,7 @@ import static java.util.stream.Collectors.toList;
 
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,16 +61,25 @@ class JpaGroundTestStore implements GroundTestStore {
     }
 
     @Override
+    public List<GroundTest> of(UUID flyer, Collection<UUID> joints) {
+        return joined(
+                tests.findByFlyerIdAndJointIdInOrderByFiredAtAscIdAsc(flyer, joints), voids.ofJoints(flyer, joints));
+    }
+
+    @Override
     public List<GroundTest> all(UUID flyer) {
-        Map<UUID, List<VoidMark>> marks = byTest(voids.findByFlyerIdOrderByTestIdAscSequenceAsc(flyer));
-        return tests.findByFlyerIdOrderByFiredAtAscIdAsc(flyer).stream()
-                .map(row -> row.test(marks.getOrDefault(row.id, List.of())))
-                .toList();
+        return joined(
+                tests.findByFlyerIdOrderByFiredAtAscIdAsc(flyer),
+                voids.findByFlyerIdOrderByTestIdAscSequenceAsc(flyer));
     }
 
     private List<GroundTest> withMarks(UUID flyer, List<GroundTestRow> rows) {
         List<UUID> ids = rows.stream().map(row -> row.id).toList();
-        Map<UUID, List<VoidMark>> marks = byTest(voids.findByFlyerIdAndTestIdInOrderByTestIdAscSequenceAsc(flyer, ids));
+        return joined(rows, voids.findByFlyerIdAndTestIdInOrderByTestIdAscSequenceAsc(flyer, ids));
+    }
+
+    private static List<GroundTest> joined(List<GroundTestRow> rows, List<VoidRow> voids) {
+        Map<UUID, List<VoidMark>> marks = byTest(voids);
         return rows.stream()
                 .map(row -> row.test(marks.getOrDefault(row.id, List.of())))
                 .toList();

@@ -4,11 +4,19 @@ import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
 
 /** Voids by flyer. */
 interface VoidRows extends JpaRepository<VoidRow, UUID> {
 
     List<VoidRow> findByFlyerIdOrderByTestIdAscSequenceAsc(UUID flyerId);
+
+    @Query("""
+            select v from VoidRow v join GroundTestRow t on t.flyerId = v.flyerId and t.id = v.testId
+            where v.flyerId = :flyer and t.jointId in :joints
+            order by v.testId, v.sequence
+            """)
+    List<VoidRow> ofJoints(UUID flyer, Collection<UUID> joints);
 
     List<VoidRow> findByFlyerIdAndTestIdInOrderByTestIdAscSequenceAsc(UUID flyerId, Collection<UUID> tests);
 }
