@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.mapping;
 import static java.util.stream.Collectors.toList;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
@@ -44,20 +45,27 @@ class JpaGroundTestStore implements GroundTestStore {
 
     @Override
     public void mark(UUID flyer, UUID testId, VoidMark mark) {
-        int sequence = voids.findByFlyerIdAndTestIdInOrderByTestIdAscSequenceAsc(flyer, List.of(testId))
-                .size();
+        int sequence =
+                voids.findByFlyerIdAndTestIdOrderBySequenceAsc(flyer, testId).size();
         voids.saveAndFlush(new VoidRow(flyer, testId, sequence, mark));
     }
 
     @Override
     public Optional<GroundTest> find(UUID flyer, UUID id) {
         return tests.findByFlyerIdAndId(flyer, id)
-                .map(row -> withMarks(flyer, List.of(row)).get(0));
+                .map(row -> joined(List.of(row), voids.findByFlyerIdAndTestIdOrderBySequenceAsc(flyer, id))
+                        .get(0));
     }
 
     @Override
     public List<GroundTest> page(UUID flyer, UUID jointId, Occasion occasion, Cursor cursor, int limit) {
-        return withMarks(flyer, tests.after(flyer, jointId, occasion, cursor.at(), cursor.id(), Limit.of(limit)));
+        List<GroundTestRow> rows = tests.after(flyer, jointId, occasion, cursor.at(), cursor.id(), Limit.of(limit));
+        if (rows.isEmpty()) {
+            return List.of();
+        }
+        Instant newest = rows.get(0).firedAt;
+        Instant oldest = rows.get(rows.size() - 1).firedAt;
+        return joined(rows, voids.ofPage(flyer, jointId, occasion, oldest, newest));
     }
 
     @Override
@@ -71,11 +79,6 @@ class JpaGroundTestStore implements GroundTestStore {
         return joined(
                 tests.findByFlyerIdOrderByFiredAtAscIdAsc(flyer),
                 voids.findByFlyerIdOrderByTestIdAscSequenceAsc(flyer));
-    }
-
-    private List<GroundTest> withMarks(UUID flyer, List<GroundTestRow> rows) {
-        List<UUID> ids = rows.stream().map(row -> row.id).toList();
-        return joined(rows, voids.findByFlyerIdAndTestIdInOrderByTestIdAscSequenceAsc(flyer, ids));
     }
 
     private static List<GroundTest> joined(List<GroundTestRow> rows, List<VoidRow> voids) {

@@ -1,10 +1,12 @@
 package org.sunder.groundtest.persistence;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
+import org.sunder.groundtest.Occasion;
 
 /** Voids by flyer. */
 interface VoidRows extends JpaRepository<VoidRow, UUID> {
@@ -18,5 +20,13 @@ interface VoidRows extends JpaRepository<VoidRow, UUID> {
             """)
     List<VoidRow> ofJoints(UUID flyer, Collection<UUID> joints);
 
-    List<VoidRow> findByFlyerIdAndTestIdInOrderByTestIdAscSequenceAsc(UUID flyerId, Collection<UUID> tests);
+    /** Voids of the firings of a joint in a span of time: no list of ids, which would be translated anew each time. */
+    @Query("""
+            select v from VoidRow v join GroundTestRow t on t.flyerId = v.flyerId and t.id = v.testId
+            where v.flyerId = :flyer and t.jointId = :joint and t.occasion = :occasion and t.firedAt between :from and :to
+            order by v.testId, v.sequence
+            """)
+    List<VoidRow> ofPage(UUID flyer, UUID joint, Occasion occasion, Instant from, Instant to);
+
+    List<VoidRow> findByFlyerIdAndTestIdOrderBySequenceAsc(UUID flyerId, UUID test);
 }
