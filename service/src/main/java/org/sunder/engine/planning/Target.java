@@ -1,10 +1,13 @@
 package org.sunder.engine.planning;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hipparchus.util.FastMath;
 
 /**
- * The smallest charge on the grid whose predictive chance of separating reaches the target.
+ * The charge to fly: the smallest on the grid whose predictive chance of separating reaches the target reliability. Where no
+ * separated test stands at or below it, but one a little above, it is that test's charge, if its excess is small enough to
+ * stop: a charge seen to separate is flown rather than a smaller one tested again.
  *
  * @param steps its steps of the measure
  * @param logRatio its log ratio
@@ -12,6 +15,9 @@ import org.hipparchus.util.FastMath;
  * @param excess ln of it over the median of the joint's own charge for that reliability
  */
 record Target(int steps, double logRatio, double chance, double excess) {
+
+    /** Log ratios closer than this are of the same charge. */
+    static final double ROUNDING = 1e-9;
 
     static Target of(PlanningCase on) {
         double reliability = on.goal().reliability();
@@ -23,7 +29,31 @@ record Target(int steps, double logRatio, double chance, double excess) {
             chance = on.posterior().pSeparated(on.logRatio(steps));
         }
         double own = on.posterior().ownLogRatioQuantile(0.5, reliability);
-        return new Target(steps, on.logRatio(steps), chance, x - own);
+        Target smallest = new Target(steps, on.logRatio(steps), chance, x - own);
+        return smallest.confirmed(on)
+                ? smallest
+                : seenToSeparate(on, own)
+                        .filter(tested -> tested.settled(on)
+                                && Safeguards.checkFlight(on, tested.steps()).isEmpty())
+                        .orElse(smallest);
+    }
+
+    private static Optional<Target> seenToSeparate(PlanningCase on, double own) {
+        OptionalDouble lowest = lowestSeparated(on);
+        if (lowest.isEmpty()) {
+            return Optional.empty();
+        }
+        int steps = on.stepsAtLeast(on.handbookCharge() * FastMath.exp(lowest.getAsDouble()));
+        double x = on.logRatio(steps);
+        return Optional.of(new Target(steps, x, on.posterior().pSeparated(x), x - own));
+    }
+
+    /** Lowest log ratio of the counted firings of the current setup that separated without damage. */
+    static OptionalDouble lowestSeparated(PlanningCase on) {
+        return on.firings().stream()
+                .filter(firing -> firing.separated() && firing.currentSetup() && !firing.damaged())
+                .mapToDouble(Firing::logRatio)
+                .min();
     }
 
     /** Whether the uncertainty left is small enough to stop. */
@@ -33,11 +63,7 @@ record Target(int steps, double logRatio, double chance, double excess) {
 
     /** Whether a counted firing of the current setup separated without damage at this charge's ratio or below. */
     boolean confirmed(PlanningCase on) {
-        return on.firings().stream()
-                .anyMatch(firing -> firing.separated()
-                        && firing.currentSetup()
-                        && !firing.damaged()
-                        && firing.logRatio() <= logRatio + 1e-9);
+        return lowestSeparated(on).orElse(Double.POSITIVE_INFINITY) <= logRatio + ROUNDING;
     }
 
     /** What is missing for sufficient evidence, one plain sentence; empty if nothing is. */
