@@ -131,14 +131,30 @@ class BadRequestsTest {
         }
     }
 
+    @Test
+    void noBodyButAnImportMayBeLargerThanItsLimit() {
+        String tooLarge = "{\"name\":\"" + "x".repeat(256 * 1024) + "\"}";
+        for (Operation operation : operations()) {
+            boolean bounded = operation.described().has("requestBody")
+                    && !operation.path().equals("/api/import");
+            if (bounded) {
+                var refused = one.send(one.request(at(operation.path()), "If-Match", "*")
+                        .header("Content-Type", "application/json")
+                        .method(
+                                operation.method().toUpperCase(Locale.ROOT),
+                                HttpRequest.BodyPublishers.ofString(tooLarge)));
+                assertThat(refused.status()).as(operation.toString()).isEqualTo(413);
+                assertThat(refused.body().path("type").asString()).isEqualTo("/problems/body-too-large");
+            }
+        }
+    }
+
     private void send(Operation operation, String body, String type) {
         send(operation, operation.path(), body, type);
     }
 
     private void send(Operation operation, String path, String body, String type) {
-        String at = path.startsWith("/api/joints/")
-                ? path.replace("{id}", joint)
-                : path.replaceAll("\\{\\w+}", EXAMPLE_JOINT);
+        String at = at(path);
         HttpRequest.Builder request = one.request(at, "If-Match", "*");
         if (type != null) {
             request.header("Content-Type", type);
@@ -158,6 +174,12 @@ class BadRequestsTest {
                     .doesNotContain("jackson")
                     .doesNotContainIgnoringCase("insert into");
         }
+    }
+
+    private String at(String path) {
+        return path.startsWith("/api/joints/")
+                ? path.replace("{id}", joint)
+                : path.replaceAll("\\{\\w+}", EXAMPLE_JOINT);
     }
 
     private List<Operation> operations() {
