@@ -136,7 +136,7 @@ public enum ProblemType {
     STORAGE_UNAVAILABLE(
             "storage-unavailable",
             HttpStatus.SERVICE_UNAVAILABLE,
-            "The database does not answer",
+            "The database does not answer or has no room",
             "Nothing was stored. Try again after the time in Retry-After, with the same idempotency key."),
     INTERNAL(
             "internal",

@@ -132,6 +132,46 @@ class BadRequestsTest {
     }
 
     @Test
+    void noBodyMaySayWhatTheServiceDecides() {
+        for (Operation operation : operations()) {
+            JsonNode example = operation
+                    .described()
+                    .path("requestBody")
+                    .path("content")
+                    .path("application/json")
+                    .path("example");
+            for (String field : List.of("id", "flyerId", "version", "createdAt", "receivedAt", "archivedAt")) {
+                if (example.isObject()) {
+                    String body =
+                            "{\"" + field + "\":\"x\"," + example.toString().substring(1);
+                    var refused = one.send(one.request(at(operation.path()), "If-Match", "*")
+                            .header("Content-Type", "application/json")
+                            .method(
+                                    operation.method().toUpperCase(Locale.ROOT),
+                                    HttpRequest.BodyPublishers.ofString(body)));
+                    assertThat(refused.status())
+                            .as(operation + " " + refused.raw().body())
+                            .isEqualTo(400);
+                    assertThat(refused.fault("/" + field).path("detail").asString())
+                            .as(operation + " " + refused.raw().body())
+                            .contains("unknown field");
+                }
+            }
+        }
+    }
+
+    @Test
+    void everyKindOfProblemHasAPage() {
+        for (ProblemType type : ProblemType.values()) {
+            var page = client.get(type.uri());
+            assertThat(page.status()).as(type.uri()).isEqualTo(200);
+            assertThat(page.header("Content-Type")).startsWith("text/html");
+            assertThat(page.raw().body()).contains("<h1>" + type.title() + "</h1>");
+        }
+        assertThat(client.get("/problems/unheard-of").status()).isEqualTo(404);
+    }
+
+    @Test
     void noBodyButAnImportMayBeLargerThanItsLimit() {
         String tooLarge = "{\"name\":\"" + "x".repeat(256 * 1024) + "\"}";
         for (Operation operation : operations()) {
