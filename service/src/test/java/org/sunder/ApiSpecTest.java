@@ -59,6 +59,21 @@ class ApiSpecTest {
     }
 
     @Test
+    void whateverIsCreatedMayBeAskedForTwice() {
+        List<String> lacks = new ArrayList<>();
+        client.get("/v3/api-docs").body().path("paths").forEachEntry((path, item) -> {
+            JsonNode post = item.path("post");
+            boolean key = post.path("parameters")
+                    .valueStream()
+                    .anyMatch(parameter -> parameter.path("name").asString().equals("Idempotency-Key"));
+            if (post.path("responses").has("201") && !key) {
+                lacks.add(path);
+            }
+        });
+        assertThat(lacks).isEmpty();
+    }
+
+    @Test
     void theGuardBites() {
         SpecGuard guard = new SpecGuard(client.get("/v3/api-docs").raw().body());
         JsonMapper json = new JsonMapper();

@@ -5,6 +5,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -106,7 +107,11 @@ public class Client {
             current = new SpecGuard(specification);
             guard.set(current);
         }
-        List<String> faults = current.faults(answer.request().method(), path, answer.statusCode(), type, body);
+        String method = answer.request().method();
+        List<String> faults = new ArrayList<>(current.faults(method, path, answer.statusCode(), type, body));
+        current.headers(method, path, answer.statusCode()).stream()
+                .filter(header -> answer.headers().firstValue(header).isEmpty())
+                .forEach(header -> faults.add("the header " + header + " is missing"));
         if (!faults.isEmpty()) {
             throw new AssertionError("the answer breaks the specification: " + faults + "\n" + answer.body());
         }

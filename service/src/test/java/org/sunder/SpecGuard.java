@@ -57,6 +57,20 @@ final class SpecGuard {
                 .toList();
     }
 
+    /** The headers that the specification promises of an answer. */
+    java.util.Set<String> headers(String method, String path, int status) {
+        return paths.entrySet().stream()
+                .filter(entry -> entry.getKey().matcher(path).matches())
+                .findFirst()
+                .map(entry -> resolved(entry.getValue()
+                                .path(method.toLowerCase(java.util.Locale.ROOT))
+                                .path("responses")
+                                .path(String.valueOf(status)))
+                        .path("headers"))
+                .map(headers -> java.util.Set.copyOf(headers.propertyNames()))
+                .orElse(java.util.Set.of());
+    }
+
     /** A response said once for all operations is referred to. */
     private JsonNode resolved(JsonNode response) {
         String reference = response.path("$ref").asString("");

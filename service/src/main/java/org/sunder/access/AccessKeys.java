@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.sunder.http.RowIds;
+import org.sunder.http.StorageRoom;
 
 /** Keys and sessions in their table. Asked anew for every request, so that a key revoked is refused at once. */
 @Component
@@ -25,9 +26,11 @@ public class AccessKeys {
 
     private final JdbcClient jdbc;
     private final Clock clock;
+    private final StorageRoom room;
 
-    AccessKeys(JdbcClient jdbc, Clock clock) {
+    AccessKeys(JdbcClient jdbc, Clock clock, StorageRoom room) {
         this.jdbc = jdbc;
+        this.room = room;
         this.clock = clock;
     }
 
@@ -70,6 +73,7 @@ public class AccessKeys {
                 .optional();
         found.filter(key -> key.lastUsed() == null
                         || key.lastUsed().isBefore(now.minus(NOTED).toInstant()))
+                .filter(key -> room.isLeft()) // reading goes on where nothing can be noted
                 .ifPresent(key -> noteUse(key.grant(), now));
         return found.map(Found::grant);
     }

@@ -28,7 +28,7 @@ public class KeyGiving {
     }
 
     /**
-     * Gives a key to a flyer.
+     * Gives a key to a flyer. Runs inside the caller's transaction.
      *
      * @throws ProblemException 403 where someone without an admin key gives one, 400 where it would have ended already
      */
@@ -40,8 +40,7 @@ public class KeyGiving {
             throw ProblemException.invalid(
                     "/expiresAt", expiresAt, "the key would have ended, or never end", "a time to come");
         }
-        return transactions.commit(
-                () -> keys.issue(flyer, name, scope, expiresAt == null ? null : expiresAt.toInstant()));
+        return keys.issue(flyer, name, scope, expiresAt == null ? null : expiresAt.toInstant());
     }
 
     /**

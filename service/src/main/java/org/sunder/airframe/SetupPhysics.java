@@ -9,18 +9,23 @@ import org.springframework.stereotype.Component;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.problem.ProblemException;
 
-/** The engine's view of setups. Revisions never change, so what was computed for one is kept. */
+/**
+ * The engine's view of setups. What was computed for one is kept with its sheet and used for that sheet alone: an import
+ * may bring another flyer the same id with another sheet.
+ */
 @Component
 public class SetupPhysics {
 
     private static final int KEPT = 20_000;
 
-    private final Map<UUID, JointPhysics> known = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
+    private final Map<UUID, Known> known = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<UUID, JointPhysics> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<UUID, Known> eldest) {
             return size() > KEPT;
         }
     });
+
+    private record Known(SetupSheet sheet, JointPhysics physics) {}
 
     private final SheetResolution resolution;
 
@@ -30,11 +35,12 @@ public class SetupPhysics {
 
     /** The physics of a stored setup. */
     public JointPhysics of(Setup setup) {
-        JointPhysics physics = known.get(setup.id());
-        if (physics == null) {
-            physics = of(setup.sheet(), "");
-            known.put(setup.id(), physics);
+        Known before = known.get(setup.id());
+        if (before != null && before.sheet().equals(setup.sheet())) {
+            return before.physics();
         }
+        JointPhysics physics = of(setup.sheet(), "");
+        known.put(setup.id(), new Known(setup.sheet(), physics));
         return physics;
     }
 

@@ -28,11 +28,11 @@ class OpenApiExamples {
     @Bean
     @Order
     GlobalOpenApiCustomizer examples() {
-        return api ->
-                api.getPaths().forEach((path, item) -> item.readOperations().forEach(this::illustrate));
+        return api -> api.getPaths()
+                .forEach((path, item) -> item.readOperations().forEach(operation -> illustrate(path, operation)));
     }
 
-    private void illustrate(Operation operation) {
+    private void illustrate(String path, Operation operation) {
         String id = operation.getOperationId();
         if (operation.getRequestBody() != null) {
             find(id + ".request.json")
@@ -48,7 +48,8 @@ class OpenApiExamples {
                 response.addHeaderObject("Location", header("Path of what was created."));
             }
             boolean versioned = !operation.getTags().contains("Access");
-            if (versioned && (code.equals("201") || id.startsWith("get"))) {
+            boolean kept = path.endsWith("}") && id.startsWith("get"); // what is computed has no version
+            if (versioned && (code.equals("201") || kept)) {
                 response.addHeaderObject("ETag", header("Version of the representation."));
             }
         });

@@ -85,6 +85,12 @@ class OpenApiProblems {
         if (versioned && (method == PathItem.HttpMethod.PUT || method == PathItem.HttpMethod.DELETE)) {
             CONDITIONAL.forEach(type -> add(path, operation, type));
         }
+        if (!versioned && method == PathItem.HttpMethod.POST) {
+            add(path, operation, ProblemType.IDEMPOTENCY_KEY_REUSED);
+        }
+        if (path.endsWith("/access-keys") && write) {
+            add(path, operation, ProblemType.SHOWN_ONCE);
+        }
         if (path.endsWith("/flight-charge")) {
             add(path, operation, ProblemType.NO_FLIGHT_CHARGE);
         }

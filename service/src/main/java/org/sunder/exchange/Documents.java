@@ -23,6 +23,11 @@ final class Documents {
 
     private Documents() {}
 
+    /** The setup that a stored document describes. */
+    static SetupSheet setup(String document) {
+        return JSON.readValue(document, SetupSheet.class);
+    }
+
     private static Form form(Class<?> type, String allowed) {
         return new Form(allowed, ResultSet::getString, text -> JSON.readTree((String) text), node -> text(node, type));
     }

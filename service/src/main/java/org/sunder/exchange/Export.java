@@ -1,18 +1,20 @@
 package org.sunder.exchange;
 
+import java.io.ByteArrayOutputStream;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Transactional;
+import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -22,6 +24,7 @@ class Export {
 
     static final String FORMAT = "sunder-export";
     static final int VERSION = 1;
+    private static final int AT_A_TIME = 500;
 
     private final JdbcClient jdbc;
     private final JsonMapper json;
@@ -34,21 +37,33 @@ class Export {
     /** The document, as of one moment. */
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
     public byte[] of(UUID flyer) {
-        ObjectNode all = JsonNodeFactory.instance.objectNode();
-        all.put("format", FORMAT).put("version", VERSION);
-        for (Table table : Table.ALL) {
-            ArrayNode rows = all.putArray(table.field());
-            rows(table, flyer).forEach(row -> rows.add(shown(table, row)));
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (JsonGenerator out = json.createGenerator(bytes)) {
+            out.writeStartObject();
+            out.writeStringProperty("format", FORMAT);
+            out.writeNumberProperty("version", VERSION);
+            for (Table table : Table.ALL) {
+                out.writeArrayPropertyStart(table.field());
+                // Row by row: all of them as a tree would take many times the memory of the document.
+                forEach(table, flyer, row -> json.writeTree(out, shown(table, row)));
+                out.writeEndArray();
+            }
+            out.writeEndObject();
         }
-        return json.writeValueAsBytes(all);
+        return bytes.toByteArray();
     }
 
     /** The rows of a table, each value as the database keeps it. */
     List<List<@Nullable Object>> rows(Table table, UUID flyer) {
-        return jdbc.sql(table.select())
-                .params(flyer)
-                .query((row, number) -> row(table, row))
-                .list();
+        List<List<@Nullable Object>> all = new ArrayList<>();
+        forEach(table, flyer, all::add);
+        return all;
+    }
+
+    private void forEach(Table table, UUID flyer, Consumer<List<@Nullable Object>> use) {
+        jdbc.sql(table.select()).withFetchSize(AT_A_TIME).params(flyer).query(row -> {
+            use.accept(row(table, row));
+        });
     }
 
     private static List<@Nullable Object> row(Table table, ResultSet row) throws SQLException {

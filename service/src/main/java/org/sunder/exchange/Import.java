@@ -16,8 +16,8 @@ import org.sunder.http.DurableTransactions;
 import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
-import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
@@ -59,7 +59,7 @@ class Import {
      */
     Result take(UUID flyer, InputStream body) {
         return transactions.commit(() -> {
-            try (JsonParser parser = json.createParser(body)) {
+            try (RowParser parser = new RowParser(json.createParser(body))) {
                 Result result = document(flyer, parser);
                 soundness.check(flyer);
                 return result;
@@ -67,11 +67,15 @@ class Import {
                 String where = "line " + e.getLocation().getLineNr() + ", column "
                         + e.getLocation().getColumnNr();
                 throw new ProblemException(ProblemType.MALFORMED_JSON, "Reading stopped at " + where + ".");
+            } catch (StreamConstraintsException e) {
+                throw new ProblemException(
+                        ProblemType.MALFORMED_JSON,
+                        "Something is nested deeper, or longer, than anything in an export.");
             }
         });
     }
 
-    private Result document(UUID flyer, JsonParser parser) {
+    private Result document(UUID flyer, RowParser parser) {
         Map<String, Table> awaited = Table.ALL.stream().collect(Collectors.toMap(Table::field, table -> table));
         if (parser.nextToken() != JsonToken.START_OBJECT) {
             throw fault("", "an export is a JSON object", "what GET /api/export gave");
@@ -100,7 +104,7 @@ class Import {
         return total;
     }
 
-    private Result rows(Table table, UUID flyer, JsonParser parser, Result before) {
+    private Result rows(Table table, UUID flyer, RowParser parser, Result before) {
         if (parser.currentToken() != JsonToken.START_ARRAY) {
             throw fault("/" + table.field(), "a list of rows is needed", "a list");
         }
@@ -110,9 +114,14 @@ class Import {
         int same = before.known();
         for (int i = 0; parser.nextToken() != JsonToken.END_ARRAY; i++) {
             String at = "/" + table.field() + "/" + i;
+            parser.beginRow(at);
             List<@Nullable Object> row = row(table, at, json.readTree(parser));
+            parser.endRow();
             List<@Nullable Object> there = known.get(String.valueOf(row.get(0)));
             if (there == null) {
+                if (table.name().equals("setup")) {
+                    soundness.check(at + "/document", String.valueOf(row.get(table.place("document"))));
+                }
                 insert(table, flyer, at, row);
                 added++;
             } else if (there.equals(row)) {

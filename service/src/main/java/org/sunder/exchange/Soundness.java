@@ -4,12 +4,9 @@ import java.util.List;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.sunder.airframe.Airframes;
-import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
-import org.sunder.engine.physics.UnsoundSetupException;
 
-/** What must hold between the rows of a flyer, which no row shows by itself. */
+/** What must hold of a flyer's rows beyond the form of each value. */
 @Component
 class Soundness {
 
@@ -36,29 +33,33 @@ class Soundness {
                     "the batch must have each of its pull tests"));
 
     private final JdbcClient jdbc;
-    private final Airframes airframes;
     private final SetupPhysics physics;
 
-    Soundness(JdbcClient jdbc, Airframes airframes, SetupPhysics physics) {
+    Soundness(JdbcClient jdbc, SetupPhysics physics) {
         this.jdbc = jdbc;
-        this.airframes = airframes;
         this.physics = physics;
     }
 
-    /** Refuses, by throwing, what cannot be. */
+    /**
+     * Refuses, by throwing, a setup that cannot be.
+     *
+     * @param at JSON pointer of its document
+     */
+    void check(String at, String document) {
+        try {
+            physics.of(Documents.setup(document), at);
+        } catch (IllegalArgumentException e) {
+            throw Import.fault(at, "the setup is unsound", "a setup whose contents fit");
+        }
+    }
+
+    /** Refuses, by throwing, rows that do not belong together. */
     void check(UUID flyer) {
         for (Rule rule : RULES) {
             List<UUID> broken =
                     jdbc.sql(rule.sql()).params(flyer).query(UUID.class).list();
             if (!broken.isEmpty()) {
                 throw Import.fault(broken.get(0).toString(), rule.words(), rule.words());
-            }
-        }
-        for (Setup setup : airframes.allSetups()) {
-            try {
-                physics.of(setup);
-            } catch (UnsoundSetupException | IllegalArgumentException e) {
-                throw Import.fault(setup.id().toString(), "the setup is unsound", "a setup whose contents fit");
             }
         }
     }

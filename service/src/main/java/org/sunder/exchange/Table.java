@@ -157,6 +157,11 @@ record Table(String name, String field, List<Column> columns) {
                             needed("reason", NOTE),
                             needed("at", Form.TIME))));
 
+    /** Where a column stands in a row. */
+    int place(String column) {
+        return columns.stream().map(Column::name).toList().indexOf(column);
+    }
+
     String select() {
         return "select " + names() + " from " + name + " where flyer_id = ? order by id";
     }

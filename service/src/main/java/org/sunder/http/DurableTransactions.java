@@ -19,13 +19,15 @@ public class DurableTransactions {
 
     private final TransactionTemplate transactions;
     private final JdbcTemplate jdbc;
+    private final StorageRoom room;
     private final boolean embedded;
 
-    DurableTransactions(PlatformTransactionManager manager, DataSource source, JdbcTemplate jdbc)
+    DurableTransactions(PlatformTransactionManager manager, DataSource source, JdbcTemplate jdbc, StorageRoom room)
             throws MetaDataAccessException {
         this.transactions = new TransactionTemplate(manager);
         this.jdbc = jdbc;
         String product = JdbcUtils.extractDatabaseMetaData(source, meta -> meta.getDatabaseProductName());
+        this.room = room;
         this.embedded = "H2".equals(product);
     }
 
@@ -33,8 +35,10 @@ public class DurableTransactions {
      * Runs the work in one transaction and returns after it is on disk.
      *
      * @param work what to do; an exception rolls everything back
+     * @throws org.sunder.problem.ProblemException 503 where the disk is nearly full
      */
     public <T> T commit(Supplier<T> work) {
+        room.require();
         T result = Objects.requireNonNull(transactions.execute(status -> work.get()));
         if (embedded) {
             jdbc.execute("CHECKPOINT SYNC");

@@ -24,12 +24,14 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Creation that may be repeated: the same key and the same body give the first answer again. The answer is stored in the
- * transaction that stores the row, so that neither exists without the other.
+ * transaction that stores the row, so that neither exists without the other. An answer that holds a secret is not stored:
+ * in its place stands what a repeated request is told.
  */
 @Component
 public class IdempotentCreation {
 
     private static final int LONGEST_KEY = 128;
+    private static final int CREATED = 201;
 
     private final DurableTransactions transactions;
     private final JdbcClient jdbc;
@@ -55,11 +57,12 @@ public class IdempotentCreation {
      * @param request the request as read: two that read the same are the same
      * @param work creates, inside the transaction
      * @return 201 with Location and ETag, or the first answer again
+     * @throws ProblemException 409 where the first answer is being made, or was shown once; 422 where the body is another
      */
     public ResponseEntity<Object> create(
             String operation, @Nullable String key, Object request, Supplier<Created> work) {
         if (key == null) {
-            return answer(transactions.commit(() -> finished("", work.get())));
+            return answer(transactions.commit(() -> shown("", work.get())));
         }
         if (key.isBlank() || key.length() > LONGEST_KEY) {
             throw ProblemException.invalid(
@@ -71,70 +74,72 @@ public class IdempotentCreation {
             throw new ProblemException(ProblemType.REQUEST_IN_FLIGHT, "The first request with this key goes on.");
         }
         try {
-            return answer(once(operation, key, fingerprint, work));
+            return once(operation, key, fingerprint, work);
         } finally {
             inFlight.remove(claim);
         }
     }
 
-    private Finished once(String operation, String key, String fingerprint, Supplier<Created> work) {
+    private ResponseEntity<Object> once(String operation, String key, String fingerprint, Supplier<Created> work) {
         Optional<Finished> known = find(operation, key);
         if (known.isPresent()) {
             return replay(known.get(), fingerprint);
         }
         try {
-            return transactions.commit(() -> {
-                Finished finished = finished(fingerprint, work.get());
-                store(operation, key, finished);
-                return finished;
-            });
+            return answer(transactions.commit(() -> {
+                Created created = work.get();
+                Finished shown = shown(fingerprint, created);
+                store(operation, key, created.repeated() == null ? shown : shown.keptAs(created.repeated()));
+                return shown;
+            }));
         } catch (DataIntegrityViolationException e) {
             // Another instance may have stored the same key first; if not, the failure is the work's own.
             return replay(find(operation, key).orElseThrow(() -> e), fingerprint);
         }
     }
 
-    private static Finished replay(Finished known, String fingerprint) {
+    private static ResponseEntity<Object> replay(Finished known, String fingerprint) {
         if (!known.fingerprint().equals(fingerprint)) {
             throw new ProblemException(
                     ProblemType.IDEMPOTENCY_KEY_REUSED, "This key was used with another body before.");
         }
-        return known;
+        if (known.status() == ProblemType.SHOWN_ONCE.status().value()) {
+            throw new ProblemException(ProblemType.SHOWN_ONCE, known.body());
+        }
+        return answer(known);
     }
 
-    private Finished finished(String fingerprint, Created created) {
-        return new Finished(
-                fingerprint, created.location(), created.entityTag(), json.writeValueAsString(created.body()));
+    private Finished shown(String fingerprint, Created created) {
+        String body = json.writeValueAsString(created.body());
+        return new Finished(fingerprint, CREATED, created.location(), created.entityTag(), body);
     }
 
     private Optional<Finished> find(String operation, String key) {
-        return jdbc.sql("select fingerprint, location, entity_tag, body from idempotent_answer"
+        return jdbc.sql("select fingerprint, status, location, entity_tag, body from idempotent_answer"
                         + " where flyer_id = ? and operation = ? and idempotency_key = ?")
                 .params(flyer.id(), operation, key)
-                .query((row, n) -> new Finished(row.getString(1), row.getString(2), row.getString(3), row.getString(4)))
+                .query((row, n) -> new Finished(
+                        row.getString(1), row.getInt(2), row.getString(3), row.getString(4), row.getString(5)))
                 .optional();
     }
 
     private void store(String operation, String key, Finished finished) {
         jdbc.sql("insert into idempotent_answer (flyer_id, operation, idempotency_key, fingerprint, status, location,"
                         + " entity_tag, body, created_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?)")
-                .params(
-                        flyer.id(),
-                        operation,
-                        key,
-                        finished.fingerprint(),
-                        201,
-                        finished.location(),
-                        finished.entityTag(),
-                        finished.body(),
-                        OffsetDateTime.now(clock))
+                .params(flyer.id(), operation, key, finished.fingerprint(), finished.status(), finished.location())
+                .param(finished.entityTag())
+                .params(finished.body(), OffsetDateTime.now(clock))
                 .update();
     }
 
     private static ResponseEntity<Object> answer(Finished finished) {
-        return ResponseEntity.status(201)
-                .header(HttpHeaders.LOCATION, finished.location())
-                .header(HttpHeaders.ETAG, finished.entityTag())
+        HttpHeaders headers = new HttpHeaders();
+        headers.set(HttpHeaders.LOCATION, finished.location());
+        if (finished.entityTag() != null) {
+            headers.set(HttpHeaders.ETAG, finished.entityTag());
+        }
+        return ResponseEntity.status(finished.status())
+                .headers(headers)
                 .contentType(MediaType.APPLICATION_JSON)
                 .body(finished.body());
     }
@@ -148,7 +153,17 @@ public class IdempotentCreation {
         }
     }
 
-    private record Finished(String fingerprint, String location, String entityTag, String body) {}
+    private record Finished(
+            String fingerprint,
+            int status,
+            String location,
+            @Nullable String entityTag,
+            String body) {
+
+        Finished keptAs(String told) {
+            return new Finished(fingerprint, ProblemType.SHOWN_ONCE.status().value(), location, entityTag, told);
+        }
+    }
 
     /** The operation of one parent resource, as a key's scope. */
     public static String scope(String operation, UUID parent) {

@@ -45,7 +45,11 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     @ExceptionHandler(ProblemException.class)
     ResponseEntity<Object> problem(ProblemException e, HttpServletRequest request) {
-        return answer(e.type(), String.valueOf(e.getMessage()), e.faults(), new HttpHeaders(), request);
+        HttpHeaders headers = new HttpHeaders();
+        if (e.type() == ProblemType.STORAGE_UNAVAILABLE) {
+            headers.set(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
+        }
+        return answer(e.type(), String.valueOf(e.getMessage()), e.faults(), headers, request);
     }
 
     @ExceptionHandler(OptimisticLockingFailureException.class)

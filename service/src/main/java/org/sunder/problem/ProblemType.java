@@ -116,6 +116,13 @@ public enum ProblemType {
             HttpStatus.UNPROCESSABLE_CONTENT,
             "The idempotency key was used with another body",
             "A key stands for one request. Send a changed request with a new key."),
+    SHOWN_ONCE(
+            "shown-once",
+            HttpStatus.CONFLICT,
+            "The access key was made already and shown once",
+            "The first request with this idempotency key made the access key that the detail names, and its answer showed"
+                    + " the key; only a hash of it is kept. If that answer never arrived, revoke the key and make another with"
+                    + " a new idempotency key."),
     VERSION_MISMATCH(
             "version-mismatch",
             HttpStatus.PRECONDITION_FAILED,
@@ -129,7 +136,7 @@ public enum ProblemType {
     STORAGE_UNAVAILABLE(
             "storage-unavailable",
             HttpStatus.SERVICE_UNAVAILABLE,
-            "The database does not answer",
+            "The database does not answer or has no room",
             "Nothing was stored. Try again after the time in Retry-After, with the same idempotency key."),
     INTERNAL(
             "internal",

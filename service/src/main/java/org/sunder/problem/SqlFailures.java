@@ -1,5 +1,6 @@
 package org.sunder.problem;
 
+import java.io.IOException;
 import java.sql.SQLException;
 import java.util.Objects;
 import java.util.Set;
@@ -19,9 +20,13 @@ final class SqlFailures {
 
     /**
      * Whether the database is away, or can take nothing more. A failure without an SQLSTATE is the connection pool's: it
-     * has no connection to give, or closed the one in use because it broke.
+     * has no connection to give, or closed the one in use because it broke. An embedded database that could not read or
+     * write its file says so by an IOException beneath.
      */
     static boolean isUnavailable(Throwable failure) {
+        if (fromDatabase(failure).anyMatch(e -> causes(e).anyMatch(IOException.class::isInstance))) {
+            return true;
+        }
         String state = state(failure);
         return state == null
                 ? fromDatabase(failure).findAny().isPresent()
@@ -42,9 +47,11 @@ final class SqlFailures {
                 .orElse(null);
     }
 
+    private static Stream<Throwable> causes(Throwable failure) {
+        return Stream.iterate(failure, Objects::nonNull, Throwable::getCause);
+    }
+
     private static Stream<SQLException> fromDatabase(Throwable failure) {
-        return Stream.iterate(failure, Objects::nonNull, Throwable::getCause)
-                .filter(SQLException.class::isInstance)
-                .map(SQLException.class::cast);
+        return causes(failure).filter(SQLException.class::isInstance).map(SQLException.class::cast);
     }
 }

@@ -14,6 +14,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.support.JdbcUtils;
 import org.springframework.jdbc.support.MetaDataAccessException;
 import org.springframework.stereotype.Component;
+import org.sunder.http.StorageRoom;
 
 /** Copies of an embedded database, made while it is in use. A database server has means of its own. */
 @Component
@@ -23,14 +24,16 @@ class Backups {
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS").withZone(ZoneOffset.UTC);
 
     private final JdbcTemplate jdbc;
+    private final StorageRoom room;
     private final Path folder;
     private final Clock clock;
     private final boolean embedded;
 
-    Backups(DataSource source, @Value("${sunder.data-folder}") Path folder, Clock clock)
+    Backups(DataSource source, StorageRoom room, @Value("${sunder.data-folder}") Path folder, Clock clock)
             throws MetaDataAccessException {
         this.jdbc = new JdbcTemplate(source);
         this.folder = folder.resolve("backups");
+        this.room = room;
         this.clock = clock;
         String url = JdbcUtils.extractDatabaseMetaData(source, meta -> meta.getURL());
         this.embedded = url.startsWith("jdbc:h2:") && !url.startsWith("jdbc:h2:mem:");
@@ -40,12 +43,14 @@ class Backups {
      * Writes a copy.
      *
      * @param reason begins the name of the file
+     * @throws org.sunder.problem.ProblemException 503 where the disk has no room for it
      * @return the file; empty where the database is not a file of this service
      */
     Optional<Path> make(String reason) {
         if (!embedded) {
             return Optional.empty();
         }
+        room.requireForCopy();
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {

@@ -96,6 +96,30 @@ class ExchangeTest {
     }
 
     @Test
+    void aSetupChangedOnItsWayIsComputedAsItStandsWhereItArrived() {
+        String airframe = one.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String estimate = one.post(airframe + "/joints", Samples.JOINT).header("Location") + "/estimate";
+        String before = one.get(estimate).body().path("retention").toString();
+        String changed = one.get("/api/export").raw().body().replace("\"count\":3", "\"count\":1");
+        assertThat(other.post("/api/import", changed).status()).isEqualTo(200);
+        assertThat(other.get(estimate).body().path("retention").toString()).isNotEqualTo(before);
+        assertThat(one.get(estimate).body().path("retention").toString()).isEqualTo(before);
+    }
+
+    @Test
+    void aSetupThatCannotBeIsNamedByItsRow() {
+        String airframe = one.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        one.post(airframe + "/joints", Samples.JOINT);
+        String empty = other.get("/api/export").raw().body();
+        String overfilled = one.get("/api/export").raw().body().replace("\"value\":340,", "\"value\":9340,");
+        var refused = other.post("/api/import", overfilled);
+        assertThat(refused.status()).as(refused.raw().body()).isEqualTo(422);
+        assertThat(refused.body().path("errors").get(0).path("pointer").asString())
+                .startsWith("/setups/0/document/contents");
+        assertThat(other.get("/api/export").raw().body()).isEqualTo(empty);
+    }
+
+    @Test
     void aRowChangedMeanwhileIsNotWrittenOver() {
         String airframe = one.post("/api/airframes", Samples.AIRFRAME).header("Location");
         String exported = one.get("/api/export").raw().body();

@@ -131,14 +131,70 @@ class BadRequestsTest {
         }
     }
 
+    @Test
+    void noBodyMaySayWhatTheServiceDecides() {
+        for (Operation operation : operations()) {
+            JsonNode example = operation
+                    .described()
+                    .path("requestBody")
+                    .path("content")
+                    .path("application/json")
+                    .path("example");
+            for (String field : List.of("id", "flyerId", "version", "createdAt", "receivedAt", "archivedAt")) {
+                if (example.isObject()) {
+                    String body =
+                            "{\"" + field + "\":\"x\"," + example.toString().substring(1);
+                    var refused = one.send(one.request(at(operation.path()), "If-Match", "*")
+                            .header("Content-Type", "application/json")
+                            .method(
+                                    operation.method().toUpperCase(Locale.ROOT),
+                                    HttpRequest.BodyPublishers.ofString(body)));
+                    assertThat(refused.status())
+                            .as(operation + " " + refused.raw().body())
+                            .isEqualTo(400);
+                    assertThat(refused.fault("/" + field).path("detail").asString())
+                            .as(operation + " " + refused.raw().body())
+                            .contains("unknown field");
+                }
+            }
+        }
+    }
+
+    @Test
+    void everyKindOfProblemHasAPage() {
+        for (ProblemType type : ProblemType.values()) {
+            var page = client.get(type.uri());
+            assertThat(page.status()).as(type.uri()).isEqualTo(200);
+            assertThat(page.header("Content-Type")).startsWith("text/html");
+            assertThat(page.raw().body()).contains("<h1>" + type.title() + "</h1>");
+        }
+        assertThat(client.get("/problems/unheard-of").status()).isEqualTo(404);
+    }
+
+    @Test
+    void noBodyButAnImportMayBeLargerThanItsLimit() {
+        String tooLarge = "{\"name\":\"" + "x".repeat(256 * 1024) + "\"}";
+        for (Operation operation : operations()) {
+            boolean bounded = operation.described().has("requestBody")
+                    && !operation.path().equals("/api/import");
+            if (bounded) {
+                var refused = one.send(one.request(at(operation.path()), "If-Match", "*")
+                        .header("Content-Type", "application/json")
+                        .method(
+                                operation.method().toUpperCase(Locale.ROOT),
+                                HttpRequest.BodyPublishers.ofString(tooLarge)));
+                assertThat(refused.status()).as(operation.toString()).isEqualTo(413);
+                assertThat(refused.body().path("type").asString()).isEqualTo("/problems/body-too-large");
+            }
+        }
+    }
+
     private void send(Operation operation, String body, String type) {
         send(operation, operation.path(), body, type);
     }
 
     private void send(Operation operation, String path, String body, String type) {
-        String at = path.startsWith("/api/joints/")
-                ? path.replace("{id}", joint)
-                : path.replaceAll("\\{\\w+}", EXAMPLE_JOINT);
+        String at = at(path);
         HttpRequest.Builder request = one.request(at, "If-Match", "*");
         if (type != null) {
             request.header("Content-Type", type);
@@ -158,6 +214,12 @@ class BadRequestsTest {
                     .doesNotContain("jackson")
                     .doesNotContainIgnoringCase("insert into");
         }
+    }
+
+    private String at(String path) {
+        return path.startsWith("/api/joints/")
+                ? path.replace("{id}", joint)
+                : path.replaceAll("\\{\\w+}", EXAMPLE_JOINT);
     }
 
     private List<Operation> operations() {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.sql.DriverManager;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -20,6 +21,7 @@ import org.springframework.context.ConfigurableApplicationContext;
 import org.sunder.Client;
 import org.sunder.Samples;
 import org.sunder.SunderApplication;
+import org.sunder.exchange.GeneratedFleet;
 
 /** A copy made under load holds what was acknowledged before; one is made before tables change. */
 class BackupTest {
@@ -60,6 +62,27 @@ class BackupTest {
     }
 
     @Test
+    void aCopyUnpackedOverTheDatabaseGivesBackTheSameExport() throws Exception {
+        Path live = folder.resolve("data");
+        Path copy;
+        String exported;
+        try (ConfigurableApplicationContext service = start(live)) {
+            Client client = new Client(service.getEnvironment());
+            new GeneratedFleet(client, 21).enter();
+            exported = client.get("/api/export").raw().body();
+            copy = Path.of(client.post("/api/backup", "").body().path("file").asString());
+            client.post("/api/airframes", Samples.AIRFRAME);
+            assertThat(client.get("/api/export").raw().body()).isNotEqualTo(exported);
+        }
+        unzip(copy, live);
+        try (ConfigurableApplicationContext service = start(live)) {
+            Client client = new Client(service.getEnvironment());
+            assertThat(client.get("/api/export").raw().body()).isEqualTo(exported);
+            assertThat(client.post("/api/airframes", Samples.AIRFRAME).status()).isEqualTo(201);
+        }
+    }
+
+    @Test
     void aCopyIsMadeBeforeTablesChange() throws Exception {
         Path live = folder.resolve("old");
         start(live).close();
@@ -85,7 +108,7 @@ class BackupTest {
         try (InputStream stream = Files.newInputStream(file);
                 ZipInputStream zip = new ZipInputStream(stream)) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                Files.copy(zip, to.resolve(entry.getName()));
+                Files.copy(zip, to.resolve(entry.getName()), StandardCopyOption.REPLACE_EXISTING);
             }
         }
     }

@@ -5,21 +5,23 @@ import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
-import java.net.URI;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.access.AccessKeys;
 import org.sunder.access.Flyer;
 import org.sunder.access.Flyers;
 import org.sunder.access.IssuedKey;
 import org.sunder.access.KeyGiving;
-import org.sunder.http.DurableTransactions;
+import org.sunder.http.Created;
+import org.sunder.http.IdempotentCreation;
 import org.sunder.http.Page;
 
 /** Flyers and their keys, for whoever looks after the service. */
@@ -30,13 +32,13 @@ class FlyerController {
     private final Flyers flyers;
     private final AccessKeys keys;
     private final KeyGiving giving;
-    private final DurableTransactions transactions;
+    private final IdempotentCreation creation;
 
-    FlyerController(Flyers flyers, AccessKeys keys, KeyGiving giving, DurableTransactions transactions) {
+    FlyerController(Flyers flyers, AccessKeys keys, KeyGiving giving, IdempotentCreation creation) {
         this.flyers = flyers;
         this.keys = keys;
         this.giving = giving;
-        this.transactions = transactions;
+        this.creation = creation;
     }
 
     @GetMapping("/api/flyers")
@@ -58,9 +60,13 @@ class FlyerController {
             responseCode = "201",
             description = "The flyer was entered.",
             content = @Content(schema = @Schema(implementation = FlyerView.class)))
-    ResponseEntity<FlyerView> create(@RequestBody FlyerRequest body) {
-        Flyer flyer = transactions.commit(() -> flyers.enter(body.name()));
-        return ResponseEntity.created(URI.create("/api/flyers/" + flyer.id())).body(FlyerView.of(flyer));
+    ResponseEntity<Object> create(
+            @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
+            @RequestBody FlyerRequest body) {
+        return creation.create("createFlyer", key, body, () -> {
+            Flyer flyer = flyers.enter(body.name());
+            return new Created("/api/flyers/" + flyer.id(), null, FlyerView.of(flyer));
+        });
     }
 
     @GetMapping("/api/flyers/{id}/access-keys")
@@ -76,15 +82,21 @@ class FlyerController {
     @Operation(
             operationId = "createFlyerKey",
             summary = "Give a flyer an access key",
-            description = "The answer shows the key, once. Needs an admin key.")
+            description =
+                    "The answer shows the key, once. Repeated with the same Idempotency-Key no second one is made,"
+                            + " and the answer, 409, names the first. Needs an admin key.")
     @ApiResponse(
             responseCode = "201",
             description = "The key was made.",
             content = @Content(schema = @Schema(implementation = KeyView.class)))
-    ResponseEntity<KeyView> give(@PathVariable UUID id, @RequestBody KeyRequest body) {
-        IssuedKey made = giving.give(flyers.get(id).id(), body.name(), body.scope(), body.expiresAt());
-        URI at = URI.create("/api/flyers/" + id + "/access-keys/" + made.key().id());
-        return ResponseEntity.created(at).body(KeyView.of(made));
+    ResponseEntity<Object> give(
+            @PathVariable UUID id,
+            @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
+            @RequestBody KeyRequest body) {
+        return creation.create(IdempotentCreation.scope("createFlyerKey", id), key, body, () -> {
+            IssuedKey made = giving.give(flyers.get(id).id(), body.name(), body.scope(), body.expiresAt());
+            return KeyView.created("/api/flyers/" + id + "/access-keys/", made);
+        });
     }
 
     @DeleteMapping("/api/flyers/{id}/access-keys/{key}")

@@ -5,19 +5,21 @@ import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
-import java.net.URI;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.access.AccessKeys;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.access.IssuedKey;
 import org.sunder.access.KeyGiving;
+import org.sunder.http.IdempotentCreation;
 import org.sunder.http.Page;
 
 /** A flyer's own keys, over HTTP. */
@@ -28,11 +30,13 @@ class KeyController {
     private final AccessKeys keys;
     private final KeyGiving giving;
     private final CurrentFlyer flyer;
+    private final IdempotentCreation creation;
 
-    KeyController(AccessKeys keys, KeyGiving giving, CurrentFlyer flyer) {
+    KeyController(AccessKeys keys, KeyGiving giving, CurrentFlyer flyer, IdempotentCreation creation) {
         this.keys = keys;
         this.giving = giving;
         this.flyer = flyer;
+        this.creation = creation;
     }
 
     @GetMapping("/api/access-keys")
@@ -49,16 +53,19 @@ class KeyController {
             operationId = "createAccessKey",
             summary = "Make an access key",
             description = "The answer shows the key, once. It is kept as a hash only, so an answer that was lost cannot"
-                    + " be repeated: revoke that key and make another.")
+                    + " be repeated: with the same Idempotency-Key no second key is made, and the answer, 409, names the"
+                    + " first. Revoke that one and make another with a new Idempotency-Key.")
     @ApiResponse(
             responseCode = "201",
             description = "The key was made.",
             content = @Content(schema = @Schema(implementation = KeyView.class)))
-    ResponseEntity<KeyView> create(@RequestBody KeyRequest body) {
-        IssuedKey made = giving.give(flyer.id(), body.name(), body.scope(), body.expiresAt());
-        return ResponseEntity.created(
-                        URI.create("/api/access-keys/" + made.key().id()))
-                .body(KeyView.of(made));
+    ResponseEntity<Object> create(
+            @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
+            @RequestBody KeyRequest body) {
+        return creation.create("createAccessKey", key, body, () -> {
+            IssuedKey made = giving.give(flyer.id(), body.name(), body.scope(), body.expiresAt());
+            return KeyView.created("/api/access-keys/", made);
+        });
     }
 
     @DeleteMapping("/api/access-keys/{id}")

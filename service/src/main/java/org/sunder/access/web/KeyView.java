@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.access.AccessKey;
 import org.sunder.access.IssuedKey;
 import org.sunder.access.Scope;
+import org.sunder.http.Created;
 
 /** A key as answered. */
 @Schema(name = "AccessKey", description = "An access key, without its secret.")
@@ -31,8 +32,12 @@ record KeyView(
         return of(key, null);
     }
 
-    static KeyView of(IssuedKey issued) {
-        return of(issued.key(), issued.secret());
+    /** The answer that shows a key, once, and what a repeated request is told. */
+    static Created created(String path, IssuedKey issued) {
+        AccessKey key = issued.key();
+        String told = "The key " + key.prefix() + "… with the id " + key.id() + " was made and shown once. If it never"
+                + " arrived, revoke it and make another with a new Idempotency-Key.";
+        return new Created(path + key.id(), null, of(key, issued.secret()), told);
     }
 
     private static KeyView of(AccessKey key, @Nullable String secret) {

@@ -1,0 +1,153 @@
+package org.sunder.durability;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.sunder.Client;
+import org.sunder.Samples;
+import org.sunder.SunderApplication;
+
+/** A full disk: changes are refused as passing, reading goes on, and with room again so does writing. */
+class FullDiskTest {
+
+    private static final Duration BACK_WITHIN = Duration.ofSeconds(30);
+    private static final int NEARLY_FULL = 20; // megabytes, of the 32 below which changes are refused
+
+    @TempDir
+    Path folder;
+
+    @AfterEach
+    void room() {
+        FullDisk.FULL.set(false);
+    }
+
+    @Test
+    void readingGoesOnWhereNothingCanBeWritten() throws Exception {
+        Path disk = Files.createDirectory(folder.resolve("disk"));
+        assumeTrue(mounted(disk), "a small disk cannot be mounted by this user: the test of a full one is skipped");
+        try (ConfigurableApplicationContext service =
+                start("--sunder.data-folder=" + disk.resolve("data"), "--sunder.access.keys=true")) {
+            Client client = new Client(service.getEnvironment())
+                    .with(Files.readString(disk.resolve("data/first-admin-key.txt"))
+                            .trim());
+            List<String> acknowledged = new ArrayList<>();
+            enter(client, acknowledged, 3);
+            String exported = client.get("/api/export").raw().body();
+            Path filler = disk.resolve("filler");
+            fill(filler, disk.toFile().getUsableSpace() - NEARLY_FULL * 1_000_000L);
+            assertOnlyReading(client, acknowledged, exported);
+            assertThat(client.post("/api/backup", "").status()).isEqualTo(503);
+            fill(filler, Long.MAX_VALUE);
+            assertThat(disk.toFile().getUsableSpace()).isZero();
+            assertOnlyReading(client, acknowledged, exported);
+            Files.delete(filler);
+            enter(client, acknowledged, 3);
+            assertThat(acknowledged)
+                    .allSatisfy(path -> assertThat(client.get(path).status()).isEqualTo(200));
+        } finally {
+            run("umount", disk.toString());
+        }
+    }
+
+    @Test
+    void aDatabaseThatFoundTheDiskFullOpensAgainWithWhatWasAcknowledged() throws Exception {
+        FullDisk.register();
+        String url = "jdbc:h2:filling:" + folder.resolve("sunder") + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
+        try (ConfigurableApplicationContext service = start("--spring.datasource.url=" + url)) {
+            Client client = new Client(service.getEnvironment());
+            List<String> acknowledged = new ArrayList<>();
+            enter(client, acknowledged, 3);
+            FullDisk.FULL.set(true);
+            var refused = client.post("/api/airframes", Samples.AIRFRAME);
+            assertThat(refused.status()).as(refused.raw().body()).isEqualTo(503);
+            assertThat(refused.header("Retry-After")).isNotEmpty();
+            FullDisk.FULL.set(false);
+            await(client, "/readyz");
+            enter(client, acknowledged, 3);
+            assertThat(client.get("/api/airframes")
+                            .body()
+                            .path("items")
+                            .valueStream()
+                            .map(item -> "/api/airframes/" + item.path("id").asString()))
+                    .containsExactlyInAnyOrderElementsOf(acknowledged);
+        }
+    }
+
+    private static void assertOnlyReading(Client client, List<String> acknowledged, String exported) {
+        for (int i = 0; i < 5; i++) {
+            var refused = client.post("/api/airframes", Samples.AIRFRAME);
+            assertThat(refused.status()).as(refused.raw().body()).isEqualTo(503);
+            assertThat(refused.header("Retry-After")).isNotEmpty();
+            assertThat(refused.body().path("detail").asString()).contains("disk", "Reading goes on");
+            assertThat(client.get(acknowledged.get(0)).status()).isEqualTo(200);
+            assertThat(client.get("/api/export").raw().body()).isEqualTo(exported);
+            assertThat(client.get("/readyz").status()).isEqualTo(200);
+        }
+    }
+
+    private static void enter(Client client, List<String> acknowledged, int count) {
+        for (int i = 0; i < count; i++) {
+            var made = client.post("/api/airframes", Samples.AIRFRAME);
+            assertThat(made.status()).as(made.raw().body()).isEqualTo(201);
+            acknowledged.add(made.header("Location"));
+        }
+    }
+
+    private static void await(Client client, String path) throws InterruptedException {
+        Instant since = Instant.now();
+        while (client.get(path).status() != 200) {
+            assertThat(Duration.between(since, Instant.now())).as(path).isLessThan(BACK_WITHIN);
+            Thread.sleep(200);
+        }
+    }
+
+    private static void fill(Path filler, long bytes) throws IOException {
+        try (var out = Files.newOutputStream(filler)) {
+            byte[] block = new byte[64 * 1024];
+            for (long written = 0; written < bytes; written += block.length) {
+                out.write(block);
+            }
+        } catch (IOException e) {
+            // No room left: that was asked for.
+        }
+    }
+
+    private static boolean mounted(Path disk) throws IOException, InterruptedException {
+        boolean done = run("mount", "-t", "tmpfs", "-o", "size=96m", "tmpfs", disk.toString());
+        if (!done && System.getenv("CI") != null) {
+            throw new IllegalStateException("CI must run the test of a full disk, but no disk can be mounted");
+        }
+        return done;
+    }
+
+    private static boolean run(String... command) throws IOException, InterruptedException {
+        try {
+            return new ProcessBuilder(command)
+                            .redirectErrorStream(true)
+                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                            .start()
+                            .waitFor()
+                    == 0;
+        } catch (IOException e) {
+            return false; // no such command
+        }
+    }
+
+    private static ConfigurableApplicationContext start(String... arguments) {
+        List<String> all = new ArrayList<>(List.of(arguments));
+        all.add("--server.port=0");
+        return new SpringApplicationBuilder(SunderApplication.class).run(all.toArray(String[]::new));
+    }
+}
