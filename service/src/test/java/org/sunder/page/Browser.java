@@ -258,6 +258,14 @@ final class Browser implements AutoCloseable {
         return Base64.getDecoder().decode(String.valueOf(answer.get("data")));
     }
 
+    /** Everything that the browser's console complains of, since it was last asked. */
+    List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
+                .map(LogEntry::getMessage)
+                .toList();
+    }
+
     /** What the browser blocked because a page's policy forbids it, since this was last asked. */
     List<String> blocked() {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
