@@ -63,15 +63,15 @@ class JpaGroundTestStore implements GroundTestStore {
     public List<GroundTest> all(UUID flyer) {
         Map<UUID, List<VoidMark>> marks = byTest(voids.findByFlyerIdOrderByTestIdAscSequenceAsc(flyer));
         return tests.findByFlyerIdOrderByFiredAtAscIdAsc(flyer).stream()
-                .map(row -> row.test(marks.getOrDefault(row.id, List.of())))
+                .map(row -> row.test(marks.getOrDefault(row.getId(), List.of())))
                 .toList();
     }
 
     private List<GroundTest> withMarks(UUID flyer, List<GroundTestRow> rows) {
-        List<UUID> ids = rows.stream().map(row -> row.id).toList();
+        List<UUID> ids = rows.stream().map(row -> row.getId()).toList();
         Map<UUID, List<VoidMark>> marks = byTest(voids.findByFlyerIdAndTestIdInOrderByTestIdAscSequenceAsc(flyer, ids));
         return rows.stream()
-                .map(row -> row.test(marks.getOrDefault(row.id, List.of())))
+                .map(row -> row.test(marks.getOrDefault(row.getId(), List.of())))
                 .toList();
     }
 
