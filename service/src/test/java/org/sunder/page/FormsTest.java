@@ -167,7 +167,7 @@ class FormsTest extends AtAJoint {
         phone.says(".written", "1200 m above the sea");
         // By hand: the rule gives 31.67 mm² a 1.639 L, so 23.19 mm² for 1.2 L, four holes of 2.717 mm: a #36 drill
         // (0.1065 in).
-        phone.says(".vents", "4 holes of 2.717 mm each");
+        phone.says(".vents", "4 holes of 2.72 mm each");
         phone.says(".vents", "#36");
     }
 
