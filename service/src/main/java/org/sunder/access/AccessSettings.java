@@ -1,8 +1,10 @@
 package org.sunder.access;
 
+import jakarta.validation.constraints.Positive;
 import java.util.List;
 import org.springframework.boot.context.properties.ConfigurationProperties;
 import org.springframework.boot.context.properties.bind.DefaultValue;
+import org.springframework.validation.annotation.Validated;
 
 /**
  * Settings of access, {@code sunder.access.*}.
@@ -13,8 +15,9 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  * @param failedKeysPerMinute most keys that one address may get wrong
  */
 @ConfigurationProperties("sunder.access")
+@Validated
 public record AccessSettings(
         @DefaultValue("false") boolean keys,
         @DefaultValue List<String> hosts,
-        @DefaultValue("600") int requestsPerMinute,
-        @DefaultValue("10") int failedKeysPerMinute) {}
+        @DefaultValue("600") @Positive int requestsPerMinute,
+        @DefaultValue("10") @Positive int failedKeysPerMinute) {}

@@ -43,7 +43,7 @@ class Doorkeeper implements ApplicationRunner {
         this.jdbc = jdbc;
         this.folder = folder;
         if (!settings.keys() && (address == null || !address.isLoopbackAddress())) {
-            throw new OpenToOthers(address == null ? "not set" : address.getHostAddress());
+            throw new OpenToOthers(address == null ? "all addresses" : address.getHostAddress());
         }
     }
 

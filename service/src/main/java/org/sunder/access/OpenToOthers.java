@@ -4,6 +4,6 @@ package org.sunder.access;
 class OpenToOthers extends RuntimeException {
 
     OpenToOthers(String address) {
-        super("server.address is " + address + ", which others can reach, but access keys are off.");
+        super("setting server.address: others can reach " + address + ", but access keys are off.");
     }
 }

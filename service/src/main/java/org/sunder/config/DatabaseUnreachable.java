@@ -16,8 +16,8 @@ class DatabaseUnreachable extends AbstractFailureAnalyzer<SQLException> {
             return null;
         }
         return new FailureAnalysis(
-                "The database cannot be used: " + cause.getMessage(),
-                "Check SUNDER_DATABASE_URL, e.g. jdbc:postgresql://host/database?user=...&password=..., and the server.",
+                "setting sunder.database-url: the database cannot be used: " + cause.getMessage(),
+                "Check it (SUNDER_DATABASE_URL), e.g. jdbc:postgresql://host/database?user=...&password=..., and the server.",
                 failure);
     }
 }

@@ -3,6 +3,7 @@ package org.sunder.page;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.sunder.airframe.Display;
+import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.physics.BayVents;
 import org.sunder.engine.physics.DrillSize;
 import org.sunder.engine.physics.Warning;
@@ -17,16 +18,25 @@ import org.sunder.engine.physics.Warning;
  */
 record VentWords(String holes, String drills, String lag, List<String> cautions) {
 
+    private static final double SMALL = 1000; // Pa
+
     static VentWords of(BayVents vents, Display display) {
         return new VentWords(
                 vents.holes()
                         + (vents.holes() == 1 ? " hole of " : " holes of ")
-                        + Words.of(display.length(vents.diameter()))
+                        + Words.brief(display.length(vents.diameter()))
                         + (vents.holes() == 1 ? "" : " each"),
                 vents.drills().stream().map(DrillSize::name).collect(Collectors.joining(", ")),
                 "Climbing that fast, the pressure inside stays "
-                        + Words.of(display.pressure(vents.lag().pressure())) + " behind: a barometer reads "
-                        + Words.of(display.altitude(vents.lag().altitudeError())) + " too low.",
+                        + lag(vents.lag().pressure(), display) + " behind: a barometer reads "
+                        + Words.brief(display.altitude(vents.lag().altitudeError())) + " too low.",
                 vents.cautions().stream().map(Warning::text).toList());
+    }
+
+    /** A lag is of the order of a pascal: in kilopascals it would be nothing but noughts. */
+    private static String lag(double pascals, Display display) {
+        return display.units() == UnitSystem.METRIC && pascals < SMALL
+                ? Words.digits(pascals) + " Pa"
+                : Words.brief(display.pressure(pascals));
     }
 }

@@ -15,7 +15,7 @@ import org.sunder.engine.quantity.Quantity;
 final class Words {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
-    private static final MathContext TWO = new MathContext(3, RoundingMode.HALF_EVEN);
+    private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_EVEN);
 
     private Words() {}
 
@@ -23,6 +23,11 @@ final class Words {
     static String of(Quantity<?> quantity) {
         return quantity.value().toPlainString() + " "
                 + quantity.unit().toString().replace("in3", "in³");
+    }
+
+    /** Three digits at most: "0.381 m". */
+    static String brief(Quantity<?> quantity) {
+        return digits(quantity.value().doubleValue()) + " " + quantity.unit();
     }
 
     /** The clock of the place where it was. */
@@ -41,7 +46,7 @@ final class Words {
 
     /** Three digits at most. */
     static String digits(double value) {
-        return BigDecimal.valueOf(value).round(TWO).toPlainString();
+        return BigDecimal.valueOf(value).round(THREE).toPlainString();
     }
 
     /** "99.1 %", never rounded up to certainty. */

@@ -27,6 +27,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import org.springframework.util.FileSystemUtils;
 
 /**
  * A real browser, as a phone would be. Where the machine has none, tests that ask for one are skipped and say so; with
@@ -79,15 +80,29 @@ final class Browser implements AutoCloseable {
      */
     static synchronized Browser shared() {
         if (shared == null) {
-            Browser opened = open(
-                    Path.of("target", "browser-" + System.nanoTime()),
-                    "--host-resolver-rules=MAP field.test 127.0.0.1");
-            Runtime.getRuntime().addShutdownHook(new Thread(opened::close));
+            Path profile = Path.of("target", "browser-" + System.nanoTime());
+            Browser opened = open(profile, "--host-resolver-rules=MAP field.test 127.0.0.1");
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                opened.close();
+                forget(profile);
+            }));
             opened.mine = true;
             shared = opened;
         }
         shared.likeNew();
         return shared;
+    }
+
+    /** The browser may write on for a moment after it was told to go. */
+    private static void forget(Path profile) {
+        for (int i = 0; i < 20 && Files.exists(profile); i++) {
+            try {
+                Thread.sleep(100);
+                FileSystemUtils.deleteRecursively(profile);
+            } catch (IOException | InterruptedException e) {
+                // once more
+            }
+        }
     }
 
     private void likeNew() {
@@ -256,6 +271,14 @@ final class Browser implements AutoCloseable {
         Map<String, Object> answer = driver.executeCdpCommand(
                 "Page.printToPDF", Map.of("paperWidth", width, "paperHeight", height, "preferCSSPageSize", false));
         return Base64.getDecoder().decode(String.valueOf(answer.get("data")));
+    }
+
+    /** Everything that the browser's console complains of, since it was last asked. */
+    List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
+                .map(LogEntry::getMessage)
+                .toList();
     }
 
     /** What the browser blocked because a page's policy forbids it, since this was last asked. */

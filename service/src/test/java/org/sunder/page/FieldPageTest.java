@@ -2,74 +2,29 @@ package org.sunder.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.WindowType;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.sunder.Client;
-import org.sunder.EmptyLog;
-import org.sunder.Samples;
-import org.sunder.ServiceTest;
 import org.sunder.page.Weather.Sky;
 import tools.jackson.databind.JsonNode;
 
 /** Logging at the field, in a real browser, with and without a network: every test reaches the log once. */
-@ServiceTest
-@Tag("browser")
-class FieldPageTest {
+class FieldPageTest extends AtAJoint {
 
     private static final String SENT = "Stored by the service";
     private static final String WAITS = "Saved on this phone, not sent yet";
 
-    @Autowired
-    Client client;
-
-    @LocalServerPort
-    int port;
-
-    @Autowired
-    EmptyLog emptyLog;
-
-    @TempDir
-    Path profile;
-
-    private Weather weather;
-    private Browser phone;
-    private UUID joint;
-
-    @BeforeAll
-    static void need() {
-        Browser.need();
-    }
+    private UUID jointId;
 
     @BeforeEach
-    void aPhoneAtAJoint() throws IOException {
-        emptyLog.empty();
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).id();
-        weather = new Weather(port);
-        phone = Browser.shared();
-    }
-
-    @AfterEach
-    void away() {
-        if (!phone.isShared()) {
-            phone.close();
-        }
-        weather.close();
-        emptyLog.empty();
+    void itsId() {
+        jointId = UUID.fromString(joint.replaceAll(".*/", ""));
     }
 
     @Test
@@ -92,7 +47,7 @@ class FieldPageTest {
     @Test
     void takesThreeTapsFromTheListOfJoints() {
         phone.go(weather.url("/field"));
-        phone.click("a[href='/field/" + joint + "']");
+        phone.click("a[href='/field/" + jointId + "']");
         phone.click("input[value=partial]");
         phone.click(".main-action");
         phone.says(".state", SENT);
@@ -155,12 +110,12 @@ class FieldPageTest {
         phone.says(".state", WAITS);
         phone.kill();
         phone = Browser.open(profile.resolve("phone"));
-        phone.go(weather.url("/field/" + joint));
+        phone.go(weather.url("/field/" + jointId));
         phone.says("#unsent", "1 test is not sent yet");
         phone.says(".why", "From the plan stored on this phone");
         weather.turns(Sky.CLEAR);
         phone.says("#unsent", "Nothing waits to be sent");
-        phone.go(weather.url("/field/" + joint));
+        phone.go(weather.url("/field/" + jointId));
         phone.says(".state", SENT);
         assertThat(tests()).hasSize(1);
     }
@@ -191,7 +146,7 @@ class FieldPageTest {
         // Another origin shares nothing with the first: no store, no worker, no outbox.
         String here = phone.driver().getWindowHandle();
         phone.driver().switchTo().newWindow(WindowType.TAB);
-        phone.go("http://127.0.0.1:" + port + "/field/" + joint);
+        phone.go("http://127.0.0.1:" + port + "/field/" + jointId);
         phone.find(".charge");
         log("separated");
         phone.says(".state", SENT);
@@ -278,7 +233,7 @@ class FieldPageTest {
 
     @Test
     void logsAFlightOnceWithoutNetworkTooAndNamesNoChargeAfterItUntilItIsSent() {
-        phone.go(weather.url("/field/" + joint + "#flight"));
+        phone.go(weather.url("/field/" + jointId + "#flight"));
         phone.says("#report-title", "What did it do in flight?");
         awaitPlanAndWorker();
         assertThat(phone.value("#charge")).as("no charge to fly is known yet").isEmpty();
@@ -294,7 +249,7 @@ class FieldPageTest {
         phone.says(".state", SENT);
         assertThat(tests()).isEmpty();
         JsonNode flights =
-                client.get("/api/joints/" + joint + "/flight-events").body().path("items");
+                client.get("/api/joints/" + jointId + "/flight-events").body().path("items");
         assertThat(flights.size()).isEqualTo(1);
         assertThat(flights.get(0).path("occasion").asString()).isEqualTo("flight");
         phone.says("#report-title", "What did it do?");
@@ -347,7 +302,7 @@ class FieldPageTest {
 
     @Test
     void saysWhatPlainHttpCannotDoAndDoesTheRest() {
-        phone.go(weather.plainUrl("/field/" + joint));
+        phone.go(weather.plainUrl("/field/" + jointId));
         phone.find(".charge");
         assertThat(phone.script("return isSecureContext")).isEqualTo(false);
         phone.says("#plain", "without network this page cannot be opened again");
@@ -376,7 +331,7 @@ class FieldPageTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void oneTabSendsAtATime(boolean secure) {
-        String path = "/field/" + joint;
+        String path = "/field/" + jointId;
         String address = secure ? weather.url(path) : weather.plainUrl(path);
         phone.go(address);
         phone.find(".charge");
@@ -397,7 +352,7 @@ class FieldPageTest {
 
     @Test
     void fitsThroughANarrowLine() {
-        phone.go(weather.url("/field/" + joint));
+        phone.go(weather.url("/field/" + jointId));
         phone.find(".charge");
         @SuppressWarnings("unchecked")
         List<String> sizes = (List<String>)
@@ -422,12 +377,12 @@ class FieldPageTest {
                   ways.sort((a, b) => b[1].length - a[1].length);
                   return ways.length ? [ways[0][0], ...ways[0][1]] : null;
                 };
-                import('/assets/store.js').then(({ get }) => get('joints', id)).then((joint) => done(way(joint.tree.first)));
-                """, joint.toString());
+                import('/assets/store.js').then(({ get }) => get('joints', id)).then((jointId) => done(way(jointId.tree.first)));
+                """, jointId.toString());
     }
 
     private double advised() {
-        return client.get("/api/joints/" + joint + "/next-charge")
+        return client.get("/api/joints/" + jointId + "/next-charge")
                 .body()
                 .path("charge")
                 .path("value")
@@ -440,7 +395,7 @@ class FieldPageTest {
     }
 
     private void openJoint() {
-        phone.go(weather.url("/field/" + joint));
+        phone.go(weather.url("/field/" + jointId));
         phone.find(".charge");
     }
 
@@ -465,15 +420,16 @@ class FieldPageTest {
                   while (!((await get('joints', id)) || {}).tree) await new Promise(r => setTimeout(r, 50));
                   done('ready');
                 })().catch(e => done(String(e)));
-                """, joint.toString());
+                """, jointId.toString());
         assertThat(ready).isEqualTo("ready");
     }
 
     private void awaitDraft(String notes) {
-        phone.until("a draft kept", d -> Boolean.TRUE.equals(phone.later("""
+        phone.until(
+                "a draft kept", d -> Boolean.TRUE.equals(phone.later("""
                         const [id, notes, done] = arguments;
                         import('/assets/store.js').then(({ get }) => get('drafts', id)).then(d => done(Boolean(d && d.notes === notes)));
-                        """, joint.toString(), notes)) ? true : null);
+                        """, jointId.toString(), notes)) ? true : null);
     }
 
     private List<JsonNode> tests() {
@@ -481,6 +437,6 @@ class FieldPageTest {
     }
 
     private Client.Answer log() {
-        return client.get("/api/joints/" + joint + "/ground-tests");
+        return client.get("/api/joints/" + jointId + "/ground-tests");
     }
 }

@@ -6,65 +6,11 @@ import static org.sunder.page.Labels.id;
 import static org.sunder.page.Labels.pick;
 import static org.sunder.page.Labels.press;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.sunder.Client;
-import org.sunder.EmptyLog;
 import org.sunder.Samples;
-import org.sunder.ServiceTest;
 
 /** What a flyer describes and changes on the pages: airframes, setups, load-outs, pins, powders, flight days. */
-@ServiceTest
-@Tag("browser")
-class FormsTest {
-
-    @Autowired
-    Client client;
-
-    @Autowired
-    EmptyLog emptyLog;
-
-    @LocalServerPort
-    int port;
-
-    @TempDir
-    Path profile;
-
-    private Weather weather;
-    private Browser phone;
-    private String airframe;
-    private String joint;
-
-    @BeforeAll
-    static void need() {
-        Browser.need();
-    }
-
-    @BeforeEach
-    void anAirframe() throws IOException {
-        emptyLog.empty();
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
-        weather = new Weather(port);
-        phone = Browser.shared();
-    }
-
-    @AfterEach
-    void away() {
-        if (!phone.isShared()) {
-            phone.close();
-        }
-        weather.close();
-        emptyLog.empty();
-    }
+class FormsTest extends AtAJoint {
 
     @Test
     void changesAnAirframeAndPutsItAway() {
@@ -221,7 +167,7 @@ class FormsTest {
         phone.says(".written", "1200 m above the sea");
         // By hand: the rule gives 31.67 mm² a 1.639 L, so 23.19 mm² for 1.2 L, four holes of 2.717 mm: a #36 drill
         // (0.1065 in).
-        phone.says(".vents", "4 holes of 2.717 mm each");
+        phone.says(".vents", "4 holes of 2.72 mm each");
         phone.says(".vents", "#36");
     }
 

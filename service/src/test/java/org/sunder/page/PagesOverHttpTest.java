@@ -60,6 +60,23 @@ class PagesOverHttpTest {
                 .contains("Backup, later", "with 95 % confidence", "Nobody stands in line with either end");
     }
 
+    /** A separation at more than the joint is likely to need: the next test may end either way, and the plan be done. */
+    @Test
+    void theCardSaysWhyAFlightMayFollowATestThatDidNotSeparate() throws Exception {
+        String reason = "can follow a test that did not separate";
+        assertThat(page(joint + "/ladder?depth=2").body()).contains("Fire ").doesNotContain(reason);
+        client.post(joint + "/ground-tests", Samples.test("1.15", "separated"));
+        assertThat(page(joint + "/ladder?depth=2").body()).contains("Fly ", reason);
+    }
+
+    @Test
+    void theFlightDayTellsALagInPascals() throws Exception {
+        String sheet = page(airframe.replace("/api", "") + "/flight-day?site=300&bay=1,2&holes=4&speed=260")
+                .body();
+        // The same bay and speed as the example of the check of vents: 0.004263 kPa, 0.3653 m, holes of 2.717 mm.
+        assertThat(sheet).contains("4.26 Pa behind", "0.365 m too low", "4 holes of 2.72 mm each");
+    }
+
     @Test
     void theFieldPageIsTheSameForEveryJoint() throws Exception {
         assertThat(page(joint.replace("/api/joints", "/field")).body())

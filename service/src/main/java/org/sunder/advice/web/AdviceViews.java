@@ -96,7 +96,7 @@ final class AdviceViews {
         return new NextChargeView.SetupChangeView(
                 change.kind(),
                 change.pins().stream()
-                        .map(set -> new NextChargeView.PinsView(set.thread().toString(), set.count()))
+                        .map(set -> new PinsView(set.thread().toString(), set.count()))
                         .toList(),
                 change.filler() > 0 ? display.volume(change.filler()) : null,
                 display.volume(physics.freeVolume()),

@@ -71,10 +71,4 @@ record LadderView(
 
             @Schema(description = "Whether more than one case in ten needs more tests than the ladder looks ahead.")
             boolean open) {}
-
-    /** Pins of one thread. */
-    @Schema(name = "PinsToPack", description = "Shear pins of one thread.")
-    record PinsView(
-            @Schema(example = "M2.5") String thread,
-            @Schema(example = "12") int count) {}
 }

@@ -57,8 +57,8 @@ final class LadderViews {
 
     private static LadderView.PackingView packing(LadderAdvice advice) {
         Ladder.Packing packing = advice.ladder().packing();
-        List<LadderView.PinsView> pins = advice.sheet().pins().stream()
-                .map(set -> new LadderView.PinsView(set.thread(), set.count() * (packing.tests() + 1)))
+        List<PinsView> pins = advice.sheet().pins().stream()
+                .map(set -> new PinsView(set.thread(), set.count() * (packing.tests() + 1)))
                 .toList();
         return new LadderView.PackingView(
                 packing.tests(),

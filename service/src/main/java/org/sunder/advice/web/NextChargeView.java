@@ -85,12 +85,6 @@ record NextChargeView(
 
             CeilingView ceiling) {}
 
-    /** Pins of one thread. */
-    @Schema(name = "PinsOfOneThread", description = "Pins of one thread.")
-    record PinsView(
-            @Schema(example = "M2.5") String thread,
-            @Schema(example = "2") int count) {}
-
     /** What firing a charge is expected to lead to. */
     @Schema(name = "ComparedCharge", description = "What firing a charge is expected to lead to.")
     record ComparedView(

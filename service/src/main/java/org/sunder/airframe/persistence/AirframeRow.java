@@ -4,32 +4,22 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
-import jakarta.persistence.Version;
 import java.time.Instant;
 import java.util.UUID;
-import org.hibernate.annotations.PartitionKey;
 import org.jspecify.annotations.Nullable;
-import org.springframework.data.domain.Persistable;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.AirframeDetails;
 import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;
 import org.sunder.http.QuantityColumns;
+import org.sunder.http.VersionedRow;
 
 /** Row of an airframe. */
 @Entity
 @Table(name = "airframe")
-class AirframeRow implements Persistable<UUID> {
-
-    @Id
-    UUID id;
-
-    @PartitionKey
-    @Column(updatable = false)
-    UUID flyerId;
+class AirframeRow extends VersionedRow {
 
     String name;
 
@@ -43,26 +33,14 @@ class AirframeRow implements Persistable<UUID> {
 
     @Nullable String notes;
 
-    @Column(updatable = false)
-    Instant createdAt;
-
     @Nullable Instant archivedAt;
-
-    @Version
-    long version;
-
-    @jakarta.persistence.Transient
-    private boolean fresh;
 
     @SuppressWarnings("NullAway.Init")
     protected AirframeRow() {}
 
     @SuppressWarnings("NullAway.Init")
     AirframeRow(UUID id, UUID flyerId, AirframeDetails details, Instant now) {
-        this.id = id;
-        this.flyerId = flyerId;
-        this.createdAt = now;
-        this.fresh = true;
+        super(id, flyerId, now);
         describe(details);
     }
 
@@ -78,16 +56,6 @@ class AirframeRow implements Persistable<UUID> {
         Length diameter = outerDiameterValue == null || outerDiameterUnit == null
                 ? null
                 : QuantityColumns.read(outerDiameterValue, outerDiameterUnit, LengthUnit.class, Length::new);
-        return new Airframe(id, name, units, diameter, notes, createdAt, archivedAt, version);
-    }
-
-    @Override
-    public UUID getId() {
-        return id;
-    }
-
-    @Override
-    public boolean isNew() {
-        return fresh;
+        return new Airframe(getId(), name, units, diameter, notes, createdAt(), archivedAt, version());
     }
 }

@@ -82,7 +82,7 @@ class JpaAirframeStore implements AirframeStore {
     @Override
     public Joint addJoint(UUID flyer, UUID airframeId, String name, DeploymentEvent event, SetupSheet sheet) {
         JointRow row = joints.saveAndFlush(new JointRow(RowIds.next(), flyer, airframeId, name, event, now()));
-        saveSetup(flyer, row.id, 1, sheet);
+        saveSetup(flyer, row.getId(), 1, sheet);
         return row.joint();
     }
 
@@ -144,8 +144,8 @@ class JpaAirframeStore implements AirframeStore {
     }
 
     private Setup setup(SetupRow row) {
-        SetupSheet sheet = documents.read(row.id, row.document, SetupSheet.class);
-        return new Setup(row.id, row.jointId, row.revision, sheet, row.createdAt);
+        SetupSheet sheet = documents.read(row.getId(), row.document, SetupSheet.class);
+        return new Setup(row.getId(), row.jointId, row.revision, sheet, row.createdAt);
     }
 
     /** Microseconds: what both databases keep. */

@@ -64,10 +64,10 @@ class JpaLoadOutStore implements LoadOutStore {
 
     private InstalledLoadOut loadOut(LoadOutRow row) {
         return new InstalledLoadOut(
-                row.id,
+                row.getId(),
                 row.airframeId,
-                documents.read(row.id, row.document, LoadOutSheet.class),
-                row.createdAt,
-                row.version);
+                documents.read(row.getId(), row.document, LoadOutSheet.class),
+                row.createdAt(),
+                row.version());
     }
 }

@@ -4,8 +4,6 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
-import jakarta.persistence.PostLoad;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -13,9 +11,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
-import org.hibernate.annotations.PartitionKey;
 import org.jspecify.annotations.Nullable;
-import org.springframework.data.domain.Persistable;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.learning.OutcomeProbabilities;
@@ -29,6 +25,7 @@ import org.sunder.groundtest.NewTest;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
 import org.sunder.groundtest.VoidMark;
+import org.sunder.http.FlyerRow;
 import org.sunder.http.QuantityColumns;
 import org.sunder.http.RowIds;
 
@@ -36,13 +33,7 @@ import org.sunder.http.RowIds;
 @Entity
 @Immutable
 @Table(name = "ground_test")
-class GroundTestRow implements Persistable<UUID> {
-
-    @Id
-    UUID id;
-
-    @PartitionKey
-    UUID flyerId;
+class GroundTestRow extends FlyerRow {
 
     @Enumerated(EnumType.STRING)
     @Column(columnDefinition = "varchar(10)")
@@ -80,16 +71,12 @@ class GroundTestRow implements Persistable<UUID> {
     double factorLow;
     double factorHigh;
 
-    @jakarta.persistence.Transient
-    private boolean fresh = true;
-
     @SuppressWarnings("NullAway.Init")
     protected GroundTestRow() {}
 
     @SuppressWarnings("NullAway.Init")
     GroundTestRow(UUID flyerId, NewTest test, Instant now) {
-        this.id = RowIds.next();
-        this.flyerId = flyerId;
+        super(RowIds.next(), flyerId);
         this.occasion = test.occasion();
         this.jointId = test.jointId();
         this.setupId = test.setupId();
@@ -128,7 +115,7 @@ class GroundTestRow implements Persistable<UUID> {
                 firedAt.atOffset(ZoneOffset.ofTotalSeconds(firedOffsetSeconds)),
                 notes);
         return new GroundTest(
-                id,
+                getId(),
                 occasion,
                 jointId,
                 setupId,
@@ -144,20 +131,5 @@ class GroundTestRow implements Persistable<UUID> {
         return speedValue == null || speedUnit == null
                 ? null
                 : QuantityColumns.read(speedValue, speedUnit, SpeedUnit.class, Speed::new);
-    }
-
-    @PostLoad
-    void loaded() {
-        fresh = false;
-    }
-
-    @Override
-    public UUID getId() {
-        return id;
-    }
-
-    @Override
-    public boolean isNew() {
-        return fresh;
     }
 }

@@ -84,7 +84,7 @@ class JpaGroundTestStore implements GroundTestStore {
     private static List<GroundTest> joined(List<GroundTestRow> rows, List<VoidRow> voids) {
         Map<UUID, List<VoidMark>> marks = byTest(voids);
         return rows.stream()
-                .map(row -> row.test(marks.getOrDefault(row.id, List.of())))
+                .map(row -> row.test(marks.getOrDefault(row.getId(), List.of())))
                 .toList();
     }
 

@@ -81,12 +81,12 @@ class JpaPinBatchStore implements PinBatchStore {
     }
 
     private List<PinBatch> withPulls(UUID flyer, List<PinBatchRow> rows) {
-        List<UUID> ids = rows.stream().map(row -> row.id).toList();
+        List<UUID> ids = rows.stream().map(row -> row.getId()).toList();
         Map<UUID, List<PullTest>> tests =
                 pulls.findByFlyerIdAndBatchIdInOrderByBatchIdAscSequenceAsc(flyer, ids).stream()
                         .collect(groupingBy(row -> row.batchId, mapping(PullTestRow::test, toList())));
         return rows.stream()
-                .map(row -> row.batch(tests.getOrDefault(row.id, List.of())))
+                .map(row -> row.batch(tests.getOrDefault(row.getId(), List.of())))
                 .toList();
     }
 

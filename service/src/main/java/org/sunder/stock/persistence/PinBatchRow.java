@@ -1,17 +1,13 @@
 package org.sunder.stock.persistence;
 
-import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
-import jakarta.persistence.Version;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
-import org.hibernate.annotations.PartitionKey;
 import org.jspecify.annotations.Nullable;
-import org.springframework.data.domain.Persistable;
 import org.sunder.engine.physics.PinThread;
+import org.sunder.http.VersionedRow;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PinBatchDetails;
 import org.sunder.stock.PullTest;
@@ -19,14 +15,7 @@ import org.sunder.stock.PullTest;
 /** Row of a batch of pins. */
 @Entity
 @Table(name = "pin_batch")
-class PinBatchRow implements Persistable<UUID> {
-
-    @Id
-    UUID id;
-
-    @PartitionKey
-    @Column(updatable = false)
-    UUID flyerId;
+class PinBatchRow extends VersionedRow {
 
     String name;
     String thread;
@@ -38,26 +27,14 @@ class PinBatchRow implements Persistable<UUID> {
     /** How many pull tests it has: a new one changes the row and so its version. */
     int pulls;
 
-    @Column(updatable = false)
-    Instant createdAt;
-
     @Nullable Instant archivedAt;
-
-    @Version
-    long version;
-
-    @jakarta.persistence.Transient
-    private boolean fresh;
 
     @SuppressWarnings("NullAway.Init")
     protected PinBatchRow() {}
 
     @SuppressWarnings("NullAway.Init")
     PinBatchRow(UUID id, UUID flyerId, PinBatchDetails details, Instant now) {
-        this.id = id;
-        this.flyerId = flyerId;
-        this.createdAt = now;
-        this.fresh = true;
+        super(id, flyerId, now);
         describe(details);
     }
 
@@ -71,16 +48,7 @@ class PinBatchRow implements Persistable<UUID> {
     PinBatch batch(List<PullTest> tests) {
         PinThread known = PinThread.find(thread)
                 .orElseThrow(() -> new IllegalStateException("unknown thread in the database: " + thread));
-        return new PinBatch(id, new PinBatchDetails(name, known, lot, note), tests, createdAt, archivedAt, version);
-    }
-
-    @Override
-    public UUID getId() {
-        return id;
-    }
-
-    @Override
-    public boolean isNew() {
-        return fresh;
+        return new PinBatch(
+                getId(), new PinBatchDetails(name, known, lot, note), tests, createdAt(), archivedAt, version());
     }
 }
