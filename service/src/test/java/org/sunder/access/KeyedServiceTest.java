@@ -24,7 +24,7 @@ import org.sunder.postgres.NeedsContainers;
             "sunder.access.keys=true",
             "sunder.access.hosts=club.example.org",
             "sunder.access.requests-per-minute=100000",
-            "sunder.data-folder=target/keyed"
+            "sunder.data-folder=target/keyed${sunder.test.fork:}"
         })
 @ContextConfiguration(initializers = TestDatabase.class)
 @Import(Client.class)
