@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
 
-/** A page of a long log is read by its index, on both databases. */
+/** A page of a long log or list is read by its index, on both databases. */
 @ServiceTest
 class LogPageTest {
 
@@ -24,6 +24,27 @@ class LogPageTest {
 
     @Autowired
     JdbcTemplate jdbc;
+
+    private static final String AIRFRAMES = "select a.id, a.name from airframe a where a.flyer_id = '%s'"
+            + " and a.archived_at is null and a.created_at <= timestamp with time zone '9999-01-01 00:00:00+00'"
+            + " and (a.created_at < timestamp with time zone '9999-01-01 00:00:00+00' or a.id < '%s')"
+            + " order by a.flyer_id, a.created_at desc, a.id desc fetch first 51 rows only";
+
+    @Test
+    void theFirstPageOfAirframesReadsNoMoreThanItShows() {
+        UUID flyer = UUID.randomUUID();
+        jdbc.update("insert into flyer values (?, 'many', current_timestamp)", flyer);
+        List<Object[]> rows = new ArrayList<>();
+        for (int i = 0; i < ROWS; i++) {
+            rows.add(new Object[] {flyer, UUID.randomUUID(), FIRST.plusMinutes(i)});
+        }
+        jdbc.batchUpdate(
+                "insert into airframe (flyer_id, id, name, units, created_at, version)"
+                        + " values (?, ?, 'a', 'METRIC', ?, 0)",
+                rows);
+        readsByIndex("airframe", "airframe_newest", AIRFRAMES.formatted(flyer, new UUID(-1, -1)));
+        jdbc.update("delete from airframe where flyer_id = ?", flyer);
+    }
 
     @Test
     void theFirstPageReadsNoMoreThanItShows() {
@@ -52,18 +73,19 @@ class LogPageTest {
                         + " current_timestamp, 0, 0, 1, 1, 1, 1)",
                 rows);
         String page = PAGE.formatted(flyer, joint, new UUID(-1, -1));
+        readsByIndex("ground_test", "ground_test_by_joint", page);
+        jdbc.update("delete from ground_test where flyer_id = ?", flyer);
+    }
+
+    private void readsByIndex(String table, String index, String page) {
         if (TestDatabase.onPostgres()) {
-            jdbc.execute("analyze ground_test");
+            jdbc.execute("analyze " + table);
             String plan = String.join("\n", jdbc.queryForList("explain (analyze) " + page, String.class));
-            assertThat(plan)
-                    .contains("ground_test_by_joint")
-                    .doesNotContain("Seq Scan")
-                    .doesNotContain("Sort");
+            assertThat(plan).contains(index).doesNotContain("Seq Scan").doesNotContain("Sort");
         } else {
             String plan = String.join("\n", jdbc.queryForList("explain analyze " + page, String.class));
             int scanned = Integer.parseInt(plan.replaceAll("(?s).*scanCount: (\\d+).*", "$1"));
             assertThat(scanned).as(plan).isLessThan(60);
         }
-        jdbc.update("delete from ground_test where flyer_id = ?", flyer);
     }
 }

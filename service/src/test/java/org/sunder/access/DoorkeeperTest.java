@@ -23,7 +23,7 @@ class DoorkeeperTest {
                                 "--spring.datasource.url=jdbc:h2:mem:refused"))
                 .isNotNull();
         assertThat(output.getOut())
-                .contains("server.address is 0.0.0.0, which others can reach, but access keys are off.")
+                .contains("setting server.address: others can reach 0.0.0.0, but access keys are off.")
                 .contains("SUNDER_ACCESS_KEYS=true")
                 .doesNotContain("\tat org.");
     }

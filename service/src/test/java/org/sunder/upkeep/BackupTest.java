@@ -87,8 +87,8 @@ class BackupTest {
         Path live = folder.resolve("old");
         start(live).close();
         try (var connection = DriverManager.getConnection("jdbc:h2:file:" + live.resolve("sunder"), "sunder", "")) {
-            connection.createStatement().execute("drop table access_key");
-            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '4'");
+            connection.createStatement().execute("drop index airframe_newest");
+            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '5'");
         }
         start(live).close();
         try (Stream<Path> files = Files.list(live.resolve("backups"))) {

@@ -18,8 +18,8 @@ interface AirframeRows extends JpaRepository<AirframeRow, UUID> {
     @Query("""
             select a from AirframeRow a
             where a.flyerId = :flyer and a.archivedAt is null
-              and (a.createdAt < :at or (a.createdAt = :at and a.id < :id))
-            order by a.createdAt desc, a.id desc
+              and a.createdAt <= :at and (a.createdAt < :at or a.id < :id)
+            order by a.flyerId, a.createdAt desc, a.id desc
             """)
     List<AirframeRow> after(UUID flyer, Instant at, UUID id, Limit limit);
 }
