@@ -3,9 +3,7 @@ package org.sunder.durability;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.util.concurrent.atomic.AtomicBoolean;
-import org.h2.store.fs.FileBase;
 import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
@@ -28,11 +26,10 @@ public final class FullDisk extends FilePathWrapper {
         return new Channel(super.open(mode));
     }
 
-    private static final class Channel extends FileBase {
-        private final FileChannel base;
+    private static final class Channel extends PassedOn {
 
         Channel(FileChannel base) {
-            this.base = base;
+            super(base);
         }
 
         private static void room() throws IOException {
@@ -44,60 +41,13 @@ public final class FullDisk extends FilePathWrapper {
         @Override
         public int write(ByteBuffer source) throws IOException {
             room();
-            return base.write(source);
+            return super.write(source);
         }
 
         @Override
         public synchronized int write(ByteBuffer source, long at) throws IOException {
             room();
-            return base.write(source, at);
-        }
-
-        @Override
-        public void force(boolean metaData) throws IOException {
-            base.force(metaData);
-        }
-
-        @Override
-        public long position() throws IOException {
-            return base.position();
-        }
-
-        @Override
-        public FileChannel position(long newPosition) throws IOException {
-            base.position(newPosition);
-            return this;
-        }
-
-        @Override
-        public int read(ByteBuffer target) throws IOException {
-            return base.read(target);
-        }
-
-        @Override
-        public synchronized int read(ByteBuffer target, long at) throws IOException {
-            return base.read(target, at);
-        }
-
-        @Override
-        public long size() throws IOException {
-            return base.size();
-        }
-
-        @Override
-        public FileChannel truncate(long size) throws IOException {
-            base.truncate(size);
-            return this;
-        }
-
-        @Override
-        protected void implCloseChannel() throws IOException {
-            base.close();
-        }
-
-        @Override
-        public FileLock tryLock(long position, long size, boolean shared) throws IOException {
-            return base.tryLock(position, size, shared);
+            return super.write(source, at);
         }
     }
 }

@@ -3,12 +3,10 @@ package org.sunder.durability;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.h2.store.fs.FileBase;
 import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
@@ -45,19 +43,18 @@ public final class UnsyncedFiles extends FilePathWrapper {
         return new Channel(getBase().toString(), super.open(mode));
     }
 
-    private static final class Channel extends FileBase {
+    private static final class Channel extends PassedOn {
 
         private final String name;
-        private final FileChannel base;
 
         Channel(String name, FileChannel base) {
+            super(base);
             this.name = name;
-            this.base = base;
         }
 
         @Override
         public void force(boolean metaData) throws IOException {
-            base.force(metaData);
+            super.force(metaData);
             SYNCED.put(name.replaceFirst("^[a-z]+:", ""), content());
         }
 
@@ -72,58 +69,6 @@ public final class UnsyncedFiles extends FilePathWrapper {
                 position += read;
             }
             return all.array();
-        }
-
-        @Override
-        public long position() throws IOException {
-            return base.position();
-        }
-
-        @Override
-        public FileChannel position(long newPosition) throws IOException {
-            base.position(newPosition);
-            return this;
-        }
-
-        @Override
-        public int read(ByteBuffer target) throws IOException {
-            return base.read(target);
-        }
-
-        @Override
-        public synchronized int read(ByteBuffer target, long at) throws IOException {
-            return base.read(target, at);
-        }
-
-        @Override
-        public long size() throws IOException {
-            return base.size();
-        }
-
-        @Override
-        public FileChannel truncate(long size) throws IOException {
-            base.truncate(size);
-            return this;
-        }
-
-        @Override
-        public int write(ByteBuffer source) throws IOException {
-            return base.write(source);
-        }
-
-        @Override
-        public synchronized int write(ByteBuffer source, long at) throws IOException {
-            return base.write(source, at);
-        }
-
-        @Override
-        protected void implCloseChannel() throws IOException {
-            base.close();
-        }
-
-        @Override
-        public FileLock tryLock(long position, long size, boolean shared) throws IOException {
-            return base.tryLock(position, size, shared);
         }
     }
 }

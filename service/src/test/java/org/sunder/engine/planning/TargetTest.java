@@ -67,12 +67,16 @@ class TargetTest {
     void aChargeFarAboveWhatTheJointNeedsIsNotFlownForThat() {
         PlanningCase on = separatedAt(1.75, false);
         assertThat(StrictMath.log(1.75)).isGreaterThan(on.posterior().ownLogRatioQuantile(0.5, 0.99) + LIMIT);
+        assertThat(on.charge(Target.of(on).steps())).isLessThan(1.70 * Cases.HANDBOOK);
         assertThat(Planner.nextCharge(on)).isInstanceOf(NextStep.Fire.class);
     }
 
     @Test
     void aSeparationThatDidDamageIsNotFlown() {
-        assertThat(Planner.nextCharge(separatedAt(1.45, true))).isNotInstanceOf(NextStep.Stop.class);
+        PlanningCase on = separatedAt(1.45, true);
+        assertThat(Target.lowestSeparated(on)).isEmpty();
+        assertThat(on.charge(Target.of(on).steps())).isLessThan(1.45 * Cases.HANDBOOK);
+        assertThat(Planner.nextCharge(on)).isNotInstanceOf(NextStep.Stop.class);
     }
 
     @Test
