@@ -8,7 +8,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
 import org.sunder.access.CurrentFlyer;
+import org.sunder.airframe.Airframes;
 import org.sunder.http.Cursor;
 import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
@@ -23,11 +25,13 @@ public class GroundTests {
     private static final OffsetDateTime EARLIEST = OffsetDateTime.parse("1900-01-01T00:00:00Z");
 
     private final GroundTestStore store;
+    private final Airframes airframes;
     private final CurrentFlyer flyer;
     private final Clock clock;
 
-    GroundTests(GroundTestStore store, CurrentFlyer flyer, Clock clock) {
+    GroundTests(GroundTestStore store, Airframes airframes, CurrentFlyer flyer, Clock clock) {
         this.store = store;
+        this.airframes = airframes;
         this.flyer = flyer;
         this.clock = clock;
     }
@@ -63,7 +67,9 @@ public class GroundTests {
     }
 
     /** A page of a joint's firings on one occasion, newest first, with one to spare. */
+    @Transactional(readOnly = true)
     public List<GroundTest> page(UUID jointId, Occasion occasion, Cursor cursor, int limit) {
+        airframes.getJoint(jointId);
         return store.page(flyer.id(), jointId, occasion, cursor, limit + 1);
     }
 

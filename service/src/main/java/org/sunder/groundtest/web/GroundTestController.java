@@ -10,7 +10,6 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.sunder.airframe.Airframes;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestView;
 import org.sunder.groundtest.GroundTests;
@@ -24,11 +23,9 @@ import org.sunder.http.Page;
 class GroundTestController {
 
     private final GroundTests tests;
-    private final Airframes airframes;
 
-    GroundTestController(GroundTests tests, Airframes airframes) {
+    GroundTestController(GroundTests tests) {
         this.tests = tests;
-        this.airframes = airframes;
     }
 
     @GetMapping("/api/joints/{id}/ground-tests")
@@ -56,7 +53,6 @@ class GroundTestController {
     }
 
     private ResponseEntity<Page<GroundTestView>> page(UUID id, Occasion occasion, int limit, @Nullable String cursor) {
-        airframes.getJoint(id);
         int size = Math.min(limit, Page.MOST);
         return Page.of(
                         tests.page(id, occasion, Cursor.decode(cursor), size),
