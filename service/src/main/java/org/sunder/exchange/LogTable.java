@@ -43,12 +43,14 @@ class LogTable {
                 airframes.all().stream().collect(Collectors.toMap(Airframe::id, airframe -> airframe));
         Map<UUID, Joint> joints = airframes.allJoints().stream().collect(Collectors.toMap(Joint::id, joint -> joint));
         Csv csv = new Csv(raw);
-        csv.line(joined(
-                List.of("id", "airframe", "joint", "setupRevision"), FIRED, List.of("firedAt", "receivedAt", "notes")));
+        csv.line(joined(List.of(
+                List.of("id", "airframe", "joint", "setupRevision"),
+                FIRED,
+                List.of("firedAt", "receivedAt", "notes"))));
         for (GroundTest test : tests.all()) {
             Joint joint = joints.get(test.jointId());
             Airframe airframe = joint == null ? null : frames.get(joint.airframeId());
-            csv.line(joined(
+            csv.line(joined(List.of(
                     row(
                             test.id(),
                             airframe == null ? null : airframe.name(),
@@ -58,7 +60,7 @@ class LogTable {
                     row(
                             test.report().firedAt(),
                             test.receivedAt(),
-                            test.report().notes())));
+                            test.report().notes()))));
         }
         return csv.toString();
     }
@@ -67,15 +69,15 @@ class LogTable {
     @Transactional(readOnly = true)
     public String history(UUID airframe, boolean raw) {
         Csv csv = new Csv(raw);
-        csv.line(joined(
+        csv.line(joined(List.of(
                 List.of("at", "kind", "joint", "setupRevision"),
                 FIRED,
-                List.of("factorLow", "factorMedian", "factorHigh", "notes", "reason")));
+                List.of("factorLow", "factorMedian", "factorHigh", "notes", "reason"))));
         for (History.Entry entry : history.of(airframe)) {
             Joint joint = entry.joint();
             Setup setup = entry.setup();
             GroundTest test = entry.test();
-            csv.line(joined(
+            csv.line(joined(List.of(
                     row(
                             test == null || entry.mark() != null
                                     ? entry.at()
@@ -85,7 +87,7 @@ class LogTable {
                             setup == null ? null : setup.revision()),
                     test == null ? row(new Object[FIRED.size()]) : fired(test),
                     test == null ? row(null, null, null, null) : learned(test),
-                    row(entry.mark() == null ? null : entry.mark().reason())));
+                    row(entry.mark() == null ? null : entry.mark().reason()))));
         }
         return csv.toString();
     }
@@ -114,8 +116,7 @@ class LogTable {
         return Arrays.asList(cells);
     }
 
-    @SafeVarargs
-    private static List<@Nullable Object> joined(List<? extends @Nullable Object>... parts) {
+    private static List<@Nullable Object> joined(List<? extends List<? extends @Nullable Object>> parts) {
         List<@Nullable Object> all = new ArrayList<>();
         for (List<? extends @Nullable Object> part : parts) {
             all.addAll(part);
