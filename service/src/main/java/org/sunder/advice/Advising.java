@@ -118,7 +118,7 @@ public class Advising {
         }
         PlanningCase on = planning.of(joint, reliability, ceiling.chargeKg());
         FlightAdvice advice = FlightAdvice.of(on);
-        EvidenceReport evidence = EvidenceReport.of(on);
+        EvidenceReport evidence = plans.evidence(on);
         if (advice instanceof NoFlightCharge none) {
             throw new ProblemException(
                     ProblemType.NO_FLIGHT_CHARGE, none.reason() + " " + evidence.whatWouldRaiseIt(), List.of());

@@ -4,7 +4,6 @@ import java.util.Objects;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.springframework.jdbc.support.JdbcUtils;
 import org.springframework.jdbc.support.MetaDataAccessException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -26,9 +25,8 @@ public class DurableTransactions {
             throws MetaDataAccessException {
         this.transactions = new TransactionTemplate(manager);
         this.jdbc = jdbc;
-        String product = JdbcUtils.extractDatabaseMetaData(source, meta -> meta.getDatabaseProductName());
         this.room = room;
-        this.embedded = "H2".equals(product);
+        this.embedded = EmbeddedDatabase.isBehind(source);
     }
 
     /**

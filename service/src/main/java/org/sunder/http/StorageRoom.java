@@ -4,7 +4,6 @@ import java.io.File;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.springframework.jdbc.support.JdbcUtils;
 import org.springframework.jdbc.support.MetaDataAccessException;
 import org.springframework.stereotype.Component;
 import org.sunder.problem.ProblemException;
@@ -22,8 +21,7 @@ public class StorageRoom {
     private final @Nullable File database;
 
     StorageRoom(DataSource source) throws MetaDataAccessException {
-        String product = JdbcUtils.extractDatabaseMetaData(source, meta -> meta.getDatabaseProductName());
-        this.database = "H2".equals(product) ? file(new JdbcTemplate(source)) : null;
+        this.database = EmbeddedDatabase.isBehind(source) ? file(new JdbcTemplate(source)) : null;
     }
 
     /** The file of the database, or null where it is in memory. */

@@ -30,10 +30,6 @@ final class MeanEvidence {
         this.sums = sums;
     }
 
-    static MeanEvidence none(Levels levels) {
-        return new MeanEvidence(zeros(levels));
-    }
-
     private static long[] zeros(Levels levels) {
         return new long
                 [levels.rows().size()

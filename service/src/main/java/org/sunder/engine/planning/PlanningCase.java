@@ -63,6 +63,11 @@ public record PlanningCase(
         return (int) Math.min(Integer.MAX_VALUE, Math.ceil(charge / measureStep * (1 - ROUNDING)));
     }
 
+    /** Fewest steps, one or more, that reach a log ratio. */
+    int stepsReaching(double logRatio) {
+        return Math.max(1, stepsAtLeast(handbookCharge * FastMath.exp(logRatio)));
+    }
+
     List<Firing> counted() {
         return firings.stream().filter(Firing::counted).toList();
     }

@@ -2,7 +2,6 @@ package org.sunder.engine.planning;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.hipparchus.util.FastMath;
 
 /**
  * The charge to fly: the smallest on the grid whose predictive chance of separating reaches the target reliability. Where no
@@ -22,7 +21,7 @@ record Target(int steps, double logRatio, double chance, double excess) {
     static Target of(PlanningCase on) {
         double reliability = on.goal().reliability();
         double x = on.posterior().logRatioFor(reliability);
-        int steps = Math.max(1, on.stepsAtLeast(on.handbookCharge() * FastMath.exp(x)));
+        int steps = on.stepsReaching(x);
         double chance = on.posterior().pSeparated(on.logRatio(steps));
         if (chance < reliability) {
             steps++;
@@ -43,7 +42,7 @@ record Target(int steps, double logRatio, double chance, double excess) {
         if (lowest.isEmpty()) {
             return Optional.empty();
         }
-        int steps = on.stepsAtLeast(on.handbookCharge() * FastMath.exp(lowest.getAsDouble()));
+        int steps = on.stepsReaching(lowest.getAsDouble());
         double x = on.logRatio(steps);
         return Optional.of(new Target(steps, x, on.posterior().pSeparated(x), x - own));
     }

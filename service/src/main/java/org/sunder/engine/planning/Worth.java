@@ -2,7 +2,6 @@ package org.sunder.engine.planning;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.hipparchus.util.FastMath;
 import org.sunder.engine.learning.Forecast;
 import org.sunder.engine.learning.Outcome;
 
@@ -37,8 +36,7 @@ public record Worth(int steps, double charge, double separated, double logTarget
      * joint's own, and the target within the largest step above what was fired.
      */
     private static OptionalDouble flown(Forecast forecast, PlanningCase on, double x) {
-        double onGrid =
-                on.logRatio(Math.max(1, on.stepsAtLeast(on.handbookCharge() * FastMath.exp(forecast.logRatio()))));
+        double onGrid = on.logRatio(on.stepsReaching(forecast.logRatio()));
         double lowest = Target.lowestSeparated(on).orElse(Double.POSITIVE_INFINITY);
         if (forecast.outcome() == Outcome.SEPARATED) {
             lowest = Math.min(lowest, x);
