@@ -29,5 +29,6 @@ public class EmptyLog {
     /** Takes every airframe, test and thing of the stock out; flyers and keys stay. */
     public void empty() {
         TABLES.forEach(table -> jdbc.update("delete from " + table));
+        jdbc.update("update flyer set fleet_version = fleet_version + 1");
     }
 }

@@ -33,7 +33,7 @@ class LogPageTest {
     @Test
     void theFirstPageOfAirframesReadsNoMoreThanItShows() {
         UUID flyer = UUID.randomUUID();
-        jdbc.update("insert into flyer values (?, 'many', current_timestamp)", flyer);
+        jdbc.update("insert into flyer (id, name, created_at) values (?, 'many', current_timestamp)", flyer);
         List<Object[]> rows = new ArrayList<>();
         for (int i = 0; i < ROWS; i++) {
             rows.add(new Object[] {flyer, UUID.randomUUID(), FIRST.plusMinutes(i)});
@@ -52,7 +52,7 @@ class LogPageTest {
         UUID airframe = UUID.randomUUID();
         UUID joint = UUID.randomUUID();
         UUID setup = UUID.randomUUID();
-        jdbc.update("insert into flyer values (?, 'long', current_timestamp)", flyer);
+        jdbc.update("insert into flyer (id, name, created_at) values (?, 'long', current_timestamp)", flyer);
         jdbc.update(
                 "insert into airframe (flyer_id, id, name, units, created_at, version)"
                         + " values (?, ?, 'a', 'METRIC', current_timestamp, 0)",

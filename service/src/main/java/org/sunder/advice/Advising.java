@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
-import org.sunder.airframe.Measure;
 import org.sunder.engine.physics.Ceiling;
 import org.sunder.engine.physics.FlightAir;
 import org.sunder.engine.physics.FlightCase;
@@ -26,20 +24,17 @@ import org.sunder.problem.ProblemType;
 @Service
 public class Advising {
 
-    private final JointCases cases;
-    private final PlanningCases planning;
-    private final Plans plans;
+    private final FleetSnapshots fleets;
+    private final Findings findings;
 
-    Advising(JointCases cases, PlanningCases planning, Plans plans) {
-        this.cases = cases;
-        this.planning = planning;
-        this.plans = plans;
+    Advising(FleetSnapshots fleets, Findings findings) {
+        this.fleets = fleets;
+        this.findings = findings;
     }
 
     /** What to do next at a joint in the setup in force. */
-    @Transactional(readOnly = true)
     public NextAdvice next(UUID jointId) {
-        return next(jointId, false);
+        return next(fleets.current(), jointId);
     }
 
     /**
@@ -47,25 +42,55 @@ public class Advising {
      *
      * @param explained whether to give the numbers behind the choice
      */
-    @Transactional(readOnly = true)
     public NextAdvice next(UUID jointId, boolean explained) {
-        JointCase joint = cases.current(jointId);
-        PlanningCase on = planning.of(joint, Estimates.TARGET);
-        NextStep step = plans.next(on);
-        return new NextAdvice(
-                step,
-                plans.evidence(on),
-                joint.posterior().correctionFactor(),
-                joint.physics(),
-                Measure.of(joint.setup().sheet()),
-                joint.airframe().units(),
-                explained && step instanceof NextStep.Fire ? Planner.compared(on) : List.of(),
-                step instanceof NextStep.ChangeSetup
-                        ? SetupChange.of(
-                                joint.physics(),
-                                StrictMath.exp(joint.posterior().logRatioFor(Estimates.TARGET)))
-                        : List.of(),
-                joint.basis());
+        FleetSnapshot fleet = fleets.current();
+        NextAdvice advice = next(fleet, jointId);
+        return explained && advice.step() instanceof NextStep.Fire
+                ? advice.with(Planner.compared(joint(fleet, jointId).planning(Estimates.TARGET)))
+                : advice;
+    }
+
+    /** What to do next at a joint of a fleet. */
+    NextAdvice next(FleetSnapshot fleet, UUID jointId) {
+        return findings.answer(fleet, new NextAt(jointId), () -> {
+            JointCase joint = joint(fleet, jointId);
+            PlanningCase on = joint.planning(Estimates.TARGET);
+            NextStep step = Planner.nextCharge(on);
+            return new NextAdvice(
+                    step,
+                    evidence(joint),
+                    joint.posterior().correctionFactor(),
+                    joint.physics(),
+                    joint.measure(),
+                    joint.logged().airframe().units(),
+                    List.of(),
+                    step instanceof NextStep.ChangeSetup
+                            ? SetupChange.of(
+                                    joint.physics(),
+                                    StrictMath.exp(joint.posterior().logRatioFor(Estimates.TARGET)))
+                            : List.of(),
+                    joint.basis());
+        });
+    }
+
+    private record NextAt(UUID joint) {}
+
+    private record EvidenceOf(UUID joint) {}
+
+    private record LadderOf(UUID joint, int depth) {}
+
+    /** How far the tests of a joint support a flight charge. */
+    EvidenceReport evidence(JointCase joint) {
+        return findings.answer(
+                joint.fleet(),
+                new EvidenceOf(joint.logged().joint().id()),
+                () -> EvidenceReport.of(joint.planning(Estimates.TARGET)));
+    }
+
+    /** The case of the setup in force at a joint. */
+    JointCase joint(FleetSnapshot fleet, UUID jointId) {
+        LoggedJoint logged = fleet.joint(jointId);
+        return new JointCase(fleet, logged, logged.setup(), findings.posterior(fleet, logged.setup()));
     }
 
     /**
@@ -73,19 +98,20 @@ public class Advising {
      *
      * @param depth firings to look ahead, 1 to {@link Ladder#DEEPEST}
      */
-    @Transactional(readOnly = true)
     public LadderAdvice ladder(UUID jointId, int depth) {
-        JointCase joint = cases.current(jointId);
-        PlanningCase on = planning.of(joint, Estimates.TARGET);
-        return new LadderAdvice(
-                joint.airframe().name(),
-                joint.joint().name(),
-                joint.setup().sheet(),
-                plans.ladder(on, depth),
-                joint.physics().ceiling(),
-                plans.evidence(on),
-                Measure.of(joint.setup().sheet()),
-                joint.basis());
+        FleetSnapshot fleet = fleets.current();
+        return findings.answer(fleet, new LadderOf(jointId, depth), () -> {
+            JointCase joint = joint(fleet, jointId);
+            return new LadderAdvice(
+                    joint.logged().airframe().name(),
+                    joint.logged().joint().name(),
+                    joint.setup().sheet(),
+                    Ladder.of(joint.planning(Estimates.TARGET), depth),
+                    joint.physics().ceiling(),
+                    evidence(joint),
+                    joint.measure(),
+                    joint.basis());
+        });
     }
 
     /**
@@ -94,7 +120,6 @@ public class Advising {
      * @param reliability chance of separating to aim at
      * @throws ProblemException 409 where the tests support no charge
      */
-    @Transactional(readOnly = true)
     public FlightReport flight(UUID jointId, double reliability) {
         return flight(jointId, reliability, null);
     }
@@ -106,9 +131,8 @@ public class Advising {
      * @param climb from the site to the event, or null where the air is left out of it
      * @throws ProblemException 409 where the tests support no charge
      */
-    @Transactional(readOnly = true)
     public FlightReport flight(UUID jointId, double reliability, FlightCase.@Nullable Climb climb) {
-        JointCase joint = cases.current(jointId);
+        JointCase joint = joint(fleets.current(), jointId);
         FlightAir air = climb == null ? null : FlightAir.of(joint.physics(), climb);
         Ceiling ceiling = air == null ? joint.physics().ceiling() : air.ceiling();
         if (ceiling.chargeKg() <= 0) {
@@ -116,9 +140,9 @@ public class Advising {
                     ProblemType.NO_FLIGHT_CHARGE,
                     "The air trapped in the compartment alone reaches the ceiling at the event: vent the compartment.");
         }
-        PlanningCase on = planning.of(joint, reliability, ceiling.chargeKg());
+        PlanningCase on = joint.planning(reliability, ceiling.chargeKg());
         FlightAdvice advice = FlightAdvice.of(on);
-        EvidenceReport evidence = plans.evidence(on);
+        EvidenceReport evidence = EvidenceReport.of(on);
         if (advice instanceof NoFlightCharge none) {
             throw new ProblemException(
                     ProblemType.NO_FLIGHT_CHARGE, none.reason() + " " + evidence.whatWouldRaiseIt(), List.of());
@@ -130,12 +154,12 @@ public class Advising {
                 joint.physics(),
                 ceiling,
                 air,
-                Measure.of(joint.setup().sheet()),
+                joint.measure(),
                 joint.basis());
     }
 
     /** Whether the model gave a test's outcome less than 2 % before it was seen. */
     public static boolean surprising(GroundTest test) {
-        return PlanningCases.surprising(test);
+        return JointCase.surprising(test);
     }
 }

@@ -1,21 +1,12 @@
 package org.sunder.advice;
 
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.UUID;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
-import org.sunder.airframe.Measure;
-import org.sunder.airframe.Setup;
-import org.sunder.airframe.SetupPhysics;
 import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.groundtest.GroundTest;
 
 /** The picture of what a joint needs: chance against charge, with every firing in it. */
 @Service
@@ -29,45 +20,39 @@ public class Curves {
     private static final double MARGIN = 1.04; // beyond the outermost mark
     private static final double TAIL = (1 - INTERVAL) / 2;
 
-    private final JointCases cases;
-    private final SetupPhysics physics;
+    private final FleetSnapshots fleets;
+    private final Advising advising;
 
-    Curves(JointCases cases, SetupPhysics physics) {
-        this.cases = cases;
-        this.physics = physics;
+    Curves(FleetSnapshots fleets, Advising advising) {
+        this.fleets = fleets;
+        this.advising = advising;
     }
 
     /** The curve of the setup in force. */
-    @Transactional(readOnly = true)
     public Curve of(UUID jointId) {
-        JointCase joint = cases.current(jointId);
+        JointCase joint = advising.joint(fleets.current(), jointId);
         List<Curve.Mark> marks = marks(joint);
         return new Curve(
-                joint.airframe().name(),
-                joint.joint().name(),
+                joint.logged().airframe().name(),
+                joint.logged().joint().name(),
                 points(joint, marks),
                 marks,
                 joint.physics().handbookCharge(),
                 joint.physics().ceiling(),
-                Measure.of(joint.setup().sheet()),
+                joint.measure(),
                 joint.basis());
     }
 
-    private List<Curve.Mark> marks(JointCase joint) {
-        Map<UUID, Setup> setups = Objects.requireNonNull(
-                        joint.picture().setups().get(joint.joint().id()))
-                .stream()
-                .collect(Collectors.toMap(Setup::id, Function.identity()));
+    private static List<Curve.Mark> marks(JointCase joint) {
+        LoggedJoint logged = joint.logged();
         double now = joint.physics().handbookCharge();
-        return joint.picture().testsOf(joint.joint().id()).stream()
-                .map(test -> new Curve.Mark(test, charge(test, setups, now)))
+        return logged.tests().stream()
+                .map(test -> new Curve.Mark(
+                        test,
+                        test.report().charge().kilograms()
+                                * now
+                                / logged.physicsOf(test).handbookCharge()))
                 .toList();
-    }
-
-    private double charge(GroundTest test, Map<UUID, Setup> setups, double now) {
-        double then =
-                physics.of(Objects.requireNonNull(setups.get(test.setupId()))).handbookCharge();
-        return test.report().charge().kilograms() * now / then;
     }
 
     private static List<Curve.Point> points(JointCase joint, List<Curve.Mark> marks) {

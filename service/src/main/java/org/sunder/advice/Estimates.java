@@ -3,7 +3,6 @@ package org.sunder.advice;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
-import org.sunder.airframe.Measure;
 import org.sunder.engine.learning.CorrectionFactor;
 
 /** What physics and log say of a joint before anything is fired. */
@@ -15,15 +14,17 @@ public class Estimates {
 
     private static final double EVEN = 0.5;
 
-    private final JointCases cases;
+    private final FleetSnapshots fleets;
+    private final Advising advising;
 
-    Estimates(JointCases cases) {
-        this.cases = cases;
+    Estimates(FleetSnapshots fleets, Advising advising) {
+        this.fleets = fleets;
+        this.advising = advising;
     }
 
     /** The estimate of the setup in force. */
     public Estimate of(UUID jointId) {
-        JointCase joint = cases.current(jointId);
+        JointCase joint = advising.joint(fleets.current(), jointId);
         CorrectionFactor correction = joint.posterior().correctionFactor();
         double target = joint.charge(joint.posterior().logRatioFor(TARGET));
         Optional<Double> speed = joint.physics().separationSpeed(target / correction.median());
@@ -34,7 +35,7 @@ public class Estimates {
                 target,
                 TARGET,
                 speed,
-                Measure.of(joint.setup().sheet()),
+                joint.measure(),
                 joint.basis());
     }
 }

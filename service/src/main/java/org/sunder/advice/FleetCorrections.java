@@ -1,19 +1,9 @@
 package org.sunder.advice;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.UUID;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
-import org.sunder.access.CurrentFlyer;
-import org.sunder.airframe.Airframe;
-import org.sunder.airframe.Airframes;
-import org.sunder.airframe.Joint;
-import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.learning.FleetLog;
 import org.sunder.engine.learning.FleetModel;
@@ -33,16 +23,17 @@ public class FleetCorrections {
             .leaf(NEW_AIRFRAME)
             .correctionFactor();
 
-    private final Airframes airframes;
-    private final FleetReader reader;
-    private final FleetModels models;
-    private final CurrentFlyer flyer;
+    private final FleetSnapshots fleets;
+    private final Findings findings;
 
-    FleetCorrections(Airframes airframes, FleetReader reader, FleetModels models, CurrentFlyer flyer) {
-        this.airframes = airframes;
-        this.reader = reader;
-        this.models = models;
-        this.flyer = flyer;
+    FleetCorrections(FleetSnapshots fleets, Findings findings) {
+        this.fleets = fleets;
+        this.findings = findings;
+    }
+
+    private enum Asked {
+        NEW_AIRFRAME,
+        SHARED
     }
 
     /**
@@ -103,44 +94,40 @@ public class FleetCorrections {
     public record Explained(FleetCorrection correction, Shared shared) {}
 
     /** What the flyer's fleet teaches now. */
-    @Transactional(readOnly = true)
     public FleetCorrection now() {
-        FleetPicture picture = reader.read();
-        return correction(picture, models.of(flyer.id(), picture.log()));
+        return correction(fleets.current());
     }
 
     /** The same with what all joints share. */
-    @Transactional(readOnly = true)
     public Explained explained() {
-        FleetPicture picture = reader.read();
-        Fleet fleet = models.of(flyer.id(), picture.log());
-        return new Explained(correction(picture, fleet), Shared.of(fleet.model().hyperparameters()));
+        FleetSnapshot fleet = fleets.current();
+        return new Explained(
+                correction(fleet),
+                findings.answer(
+                        fleet,
+                        Asked.SHARED,
+                        () -> Shared.of(findings.model(fleet).hyperparameters())));
     }
 
-    private FleetCorrection correction(FleetPicture picture, Fleet fleet) {
-        LeafPosterior fresh = fleet.posterior(NEW_AIRFRAME);
+    private FleetCorrection correction(FleetSnapshot fleet) {
+        LeafPosterior fresh = findings.answer(
+                fleet, Asked.NEW_AIRFRAME, () -> findings.model(fleet).leaf(NEW_AIRFRAME));
         return new FleetCorrection(
                 fresh.correctionFactor(),
                 BEFORE_ANY_TEST,
                 fresh.scatterMean(),
                 fresh.bandMean(),
-                joints(picture, fleet),
-                picture.countedInFleet());
+                fleet.joints().stream().map(joint -> joint(fleet, joint)).toList(),
+                fleet.counted());
     }
 
-    private List<JointCorrection> joints(FleetPicture picture, Fleet fleet) {
-        Map<UUID, String> names = airframes.all().stream().collect(Collectors.toMap(Airframe::id, Airframe::name));
-        List<JointCorrection> joints = new ArrayList<>();
-        for (Joint joint : airframes.allJoints()) {
-            Setup setup = picture.setup(joint);
-            joints.add(new JointCorrection(
-                    joint.airframeId(),
-                    Objects.requireNonNull(names.get(joint.airframeId())),
-                    joint.id(),
-                    joint.name(),
-                    fleet.posterior(picture.leaf(setup)).correctionFactor(),
-                    picture.counted(joint.id())));
-        }
-        return joints;
+    private JointCorrection joint(FleetSnapshot fleet, LoggedJoint logged) {
+        return new JointCorrection(
+                logged.airframe().id(),
+                logged.airframe().name(),
+                logged.joint().id(),
+                logged.joint().name(),
+                findings.posterior(fleet, logged.setup()).correctionFactor(),
+                logged.counted());
     }
 }

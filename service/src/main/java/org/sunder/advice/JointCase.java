@@ -1,36 +1,118 @@
 package org.sunder.advice;
 
-import org.sunder.airframe.Airframe;
-import org.sunder.airframe.Joint;
+import java.util.ArrayList;
+import java.util.List;
+import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.Surprise;
 import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.planning.Firing;
+import org.sunder.engine.planning.Goal;
+import org.sunder.engine.planning.PlanningCase;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.Occasion;
 
 /**
- * All that is known of a joint as it is set up now.
+ * All that is known of a joint as it is set up now, or was in an earlier revision.
  *
- * @param airframe its airframe
- * @param joint the joint
- * @param setup the setup in force
- * @param physics what the setup is in physics
- * @param picture the flyer's whole log
- * @param posterior what the log says about this setup
+ * @param fleet the flyer's fleet
+ * @param logged the joint with its log
+ * @param setup the setup asked about
+ * @param posterior what the fleet's log says about this setup
  */
-record JointCase(
-        Airframe airframe,
-        Joint joint,
-        Setup setup,
-        JointPhysics physics,
-        FleetPicture picture,
-        LeafPosterior posterior) {
+record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPosterior posterior) {
+
+    /** Setups whose handbook charge and threshold pressure agree this closely are the same for a test. */
+    private static final double EQUIVALENT = 0.02;
+
+    /** The setup in physics. */
+    JointPhysics physics() {
+        return logged.physics().get(setup.revision() - 1);
+    }
+
+    /** Step of charges. */
+    Mass measure() {
+        return Measure.of(setup.sheet());
+    }
 
     /** Charge in kilograms at a log ratio. */
     double charge(double logRatio) {
-        return physics.handbookCharge() * StrictMath.exp(logRatio);
+        return physics().handbookCharge() * StrictMath.exp(logRatio);
     }
 
     /** What an answer rests on. */
     Basis basis() {
-        return new Basis(Basis.MODEL, setup.revision(), picture.counted(joint.id()), picture.countedInFleet());
+        return new Basis(Basis.MODEL, setup.revision(), logged.counted(), fleet.counted());
+    }
+
+    /** The question to the planner. */
+    PlanningCase planning(double reliability) {
+        return planning(reliability, physics().ceiling().chargeKg());
+    }
+
+    /** The question to the planner under a ceiling in kg that the air of the flight lowers. */
+    PlanningCase planning(double reliability, double ceiling) {
+        JointPhysics now = physics();
+        List<Firing> firings = firings();
+        List<GroundTest> counted =
+                logged.tests().stream().filter(GroundTest::counted).toList();
+        Goal standard = Goal.standard();
+        return new PlanningCase(
+                posterior,
+                now.handbookCharge(),
+                now.thresholdPressure(),
+                ceiling,
+                measure().kilograms(),
+                firings,
+                !counted.isEmpty() && surprising(counted.get(counted.size() - 1)),
+                changedSinceSeparated(firings),
+                new Goal(reliability, standard.pricePerTest(), standard.excessLimit()));
+    }
+
+    /** Whether the model gave a test's outcome less than 2 % before it was seen. */
+    static boolean surprising(GroundTest test) {
+        return new Surprise(test.forecast().of(test.report().outcome())).surprising();
+    }
+
+    private List<Firing> firings() {
+        List<Firing> firings = new ArrayList<>();
+        for (GroundTest test : logged.tests()) {
+            firings.add(firing(test, logged.physicsOf(test), physics()));
+        }
+        return firings;
+    }
+
+    private static Firing firing(GroundTest test, JointPhysics fired, JointPhysics now) {
+        double charge = test.report().charge().kilograms();
+        return new Firing(
+                charge,
+                StrictMath.log(charge / fired.handbookCharge()),
+                fired.gaugePressure(charge),
+                test.report().outcome(),
+                test.report().damaged(),
+                test.counted(),
+                equivalent(fired, now),
+                test.occasion() == Occasion.GROUND);
+    }
+
+    private static boolean equivalent(JointPhysics a, JointPhysics b) {
+        return near(a.handbookCharge(), b.handbookCharge()) && near(a.thresholdPressure(), b.thresholdPressure());
+    }
+
+    private static boolean near(double a, double b) {
+        return Math.abs(a - b) <= EQUIVALENT * Math.max(a, b);
+    }
+
+    private static boolean changedSinceSeparated(List<Firing> firings) {
+        boolean changed = false;
+        for (Firing firing : firings) {
+            if (firing.counted() && firing.outcome() == Outcome.SEPARATED) {
+                changed = !firing.currentSetup();
+            }
+        }
+        return changed;
     }
 }

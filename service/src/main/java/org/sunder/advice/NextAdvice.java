@@ -32,4 +32,15 @@ public record NextAdvice(
         UnitSystem units,
         List<Worth> compared,
         List<SetupChange> changes,
-        Basis basis) {}
+        Basis basis) {
+
+    public NextAdvice {
+        compared = List.copyOf(compared);
+        changes = List.copyOf(changes);
+    }
+
+    /** This advice with what the charges compared are worth. */
+    NextAdvice with(List<Worth> explained) {
+        return new NextAdvice(step, evidence, correction, physics, measure, units, explained, changes, basis);
+    }
+}

@@ -4,89 +4,122 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.support.TransactionSynchronization;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 import org.sunder.airframe.Display;
 import org.sunder.airframe.Measure;
+import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.OutcomeProbabilities;
 import org.sunder.engine.learning.Trial;
+import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Speed;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
-import org.sunder.groundtest.NewTest;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
 import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
 
-/** Takes a report from the field into the log, with what the model said before and learned from it. */
+/**
+ * Takes a report from the field into the log, with what the model said before and learned from it. A draft reads the fleet and
+ * computes, with no transaction open; it is stored only if the fleet is still the one it rests on.
+ */
 @Service
 public class TestLogging {
-
-    /** A little above the ceiling is a matter of rounding it for print. */
-    private static final double ROUNDING = 1e-9;
 
     private static final double SLOWEST = 0.1; // m/s
     private static final double FASTEST = 300; // m/s
 
-    private final JointCases cases;
+    private final FleetSnapshots fleets;
+    private final Findings findings;
+    private final Advising advising;
     private final GroundTests tests;
 
-    TestLogging(JointCases cases, GroundTests tests) {
-        this.cases = cases;
+    TestLogging(FleetSnapshots fleets, Findings findings, Advising advising, GroundTests tests) {
+        this.fleets = fleets;
+        this.findings = findings;
+        this.advising = advising;
         this.tests = tests;
     }
 
     /**
-     * Logs a test, inside the caller's transaction.
+     * A report as it will stand in the log.
      *
      * @param jointId the joint fired
      * @param revision revision of the setup it was fired in, or null for the one in force
      * @param occasion on the ground or in flight
      * @param report what was seen
-     * @throws ProblemException where the charge is not positive or above the ceiling, or the time lies in the future
+     * @throws ProblemException where the report is of something that cannot be
      */
-    public GroundTest log(UUID jointId, @Nullable Integer revision, Occasion occasion, Report report) {
-        JointCase joint = revision == null ? cases.current(jointId) : cases.at(jointId, revision);
+    public LogDraft draft(UUID jointId, @Nullable Integer revision, Occasion occasion, Report report) {
+        FleetSnapshot fleet = fleets.current();
+        LoggedJoint joint = fleet.joint(jointId);
+        Setup setup = joint.setup(revision);
+        JointPhysics physics = joint.physics().get(setup.revision() - 1);
         tests.refuseFuture(report.firedAt());
-        refuseImpossible(report.charge(), joint);
+        refuseImpossible(report.charge(), joint, setup);
         refuseOddSpeed(report);
-        Trial trial = Trials.of(report, joint.physics());
-        OutcomeProbabilities forecast = joint.posterior().outcomes(trial.logRatio());
-        LeafPosterior after = joint.posterior().after(trial);
-        return tests.add(new NewTest(
+        LeafPosterior before = findings.posterior(fleet, setup);
+        Trial trial = Trials.of(report, physics);
+        GroundTest test = tests.draft(
                 occasion,
-                jointId,
-                joint.setup().id(),
-                joint.setup().revision(),
+                setup,
                 report,
-                forecast,
-                after.correctionFactor()));
+                before.outcomes(trial.logRatio()),
+                before.after(trial).correctionFactor());
+        return draft(fleet, test);
     }
 
-    /** Takes a test out of the fit, or back into it, inside the caller's transaction. */
-    public GroundTest mark(UUID testId, boolean voided, String reason) {
-        return tests.mark(testId, voided, reason);
+    /** A test taken out of the fit, or back into it, as it will stand in the log. */
+    public LogDraft mark(UUID testId, boolean voided, String reason) {
+        FleetSnapshot fleet = fleets.current();
+        return draft(fleet, tests.marked(fleet.test(testId), voided, reason));
     }
 
-    private static void refuseImpossible(Mass charge, JointCase joint) {
-        double ceiling = joint.physics().ceiling().chargeKg();
-        Mass measure = Measure.of(joint.setup().sheet());
+    private LogDraft draft(FleetSnapshot fleet, GroundTest test) {
+        FleetSnapshot after = fleet.with(test);
+        return new LogDraft(fleet, after, test, advising.next(after, test.jointId()));
+    }
+
+    /**
+     * Stores a drafted test, inside the caller's transaction.
+     *
+     * @throws org.sunder.http.StaleFleetException where the fleet is no longer the one the draft rests on
+     */
+    public void add(LogDraft draft) {
+        tests.add(draft.test(), draft.version());
+        keepOnceStored(draft);
+    }
+
+    /** Stores a drafted mark of a test, as {@link #add}. */
+    public void addMark(LogDraft draft) {
+        tests.mark(draft.test(), draft.version());
+        keepOnceStored(draft);
+    }
+
+    private void keepOnceStored(LogDraft draft) {
+        TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
+            @Override
+            public void afterCommit() {
+                findings.keep(draft.after());
+            }
+        });
+    }
+
+    private static void refuseImpossible(Mass charge, LoggedJoint joint, Setup setup) {
+        double ceiling = joint.physics().get(setup.revision() - 1).ceiling().chargeKg();
+        Mass measure = Measure.of(setup.sheet());
         String most = Display.limit(ceiling, measure).value() + " " + measure.unit();
         String given = charge.value().toPlainString() + " " + charge.unit();
         if (!(charge.kilograms() > 0)) {
-            throw refusal(
-                    ProblemType.UNSOUND_CHARGE, "The charge, " + given + ", must be more than nothing.", most, given);
-        }
-        if (charge.kilograms() > ceiling * (1 + ROUNDING)) {
-            throw refusal(
-                    ProblemType.CHARGE_ABOVE_CEILING,
-                    "The charge, " + given + ", is above the ceiling of " + most + " ("
-                            + joint.physics().ceiling().source() + ").",
-                    most,
-                    given);
+            String detail = "The charge, " + given + ", must be more than nothing.";
+            throw new ProblemException(
+                    ProblemType.UNSOUND_CHARGE,
+                    detail,
+                    List.of(new Fault("/charge", detail, "out-of-range", "more than 0, up to " + most, given)));
         }
     }
 
@@ -110,12 +143,5 @@ public class TestLogging {
                             + ", is out of range; 0.1 to 300 m/s is allowed.",
                     "0.1 to 300 m/s");
         }
-    }
-
-    private static ProblemException refusal(ProblemType type, String detail, String most, String given) {
-        return new ProblemException(
-                type,
-                detail,
-                List.of(new Fault("/charge", detail, "out-of-range", "more than 0, up to " + most, given)));
     }
 }

@@ -15,6 +15,7 @@ import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
 import org.sunder.advice.Advising;
 import org.sunder.advice.Estimates;
+import org.sunder.advice.LogDraft;
 import org.sunder.advice.TestLogging;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.AirframeDetails;
@@ -65,7 +66,7 @@ class DemoFleet implements ApplicationRunner {
     @Override
     public void run(ApplicationArguments arguments) {
         if (airframes.page(Cursor.NEWEST, 1).isEmpty()) {
-            transactions.commit(this::load);
+            load();
         }
         airframes.page(Cursor.NEWEST, Page.USUAL).forEach(this::tell);
         LOG.info("Mind before any charge: {}", Caution.texts());
@@ -99,7 +100,7 @@ class DemoFleet implements ApplicationRunner {
         UUID dunlin = airframe("Dunlin", UnitSystem.METRIC, "76", "payload tube carries the bay");
         UUID nose = joint(dunlin, "nose to payload tube", DeploymentEvent.MAIN, "dunlin-nose");
         testUntilDone(nose, new Truth("0.86", "0.98"), "2026-03-14T10:00:00+00:00");
-        airframes.changeSetup(nose, version -> {}, sheet("dunlin-nose-changed"));
+        transactions.commit(() -> airframes.changeSetup(nose, version -> {}, sheet("dunlin-nose-changed")));
 
         UUID whimbrel = airframe("Whimbrel", UnitSystem.US, "102", "flies from a US-customary notebook");
         UUID forward = joint(whimbrel, "nose to booster", DeploymentEvent.MAIN, "whimbrel-nose");
@@ -116,13 +117,14 @@ class DemoFleet implements ApplicationRunner {
 
     private UUID airframe(String name, UnitSystem units, String millimetres, String notes) {
         Length diameter = new Length(new BigDecimal(millimetres), LengthUnit.MILLIMETRE);
-        return airframes
-                .enter(new AirframeDetails(name, units, diameter, notes))
-                .id();
+        AirframeDetails details = new AirframeDetails(name, units, diameter, notes);
+        return transactions.commit(() -> airframes.enter(details)).id();
     }
 
     private UUID joint(UUID airframe, String name, DeploymentEvent event, String setup) {
-        return airframes.addJoint(airframe, name, event, sheet(setup)).id();
+        return transactions
+                .commit(() -> airframes.addJoint(airframe, name, event, sheet(setup)))
+                .id();
     }
 
     private static SetupSheet sheet(String name) {
@@ -177,17 +179,15 @@ class DemoFleet implements ApplicationRunner {
     }
 
     private void log(UUID joint, Mass charge, Outcome outcome, String at, String notes) {
-        logging.log(
-                joint,
+        Report report = new Report(
+                charge,
+                outcome,
+                false,
                 null,
-                Occasion.GROUND,
-                new Report(
-                        charge,
-                        outcome,
-                        false,
-                        null,
-                        Containment.VIAL,
-                        OffsetDateTime.parse(at),
-                        notes.isEmpty() ? null : notes));
+                Containment.VIAL,
+                OffsetDateTime.parse(at),
+                notes.isEmpty() ? null : notes);
+        LogDraft draft = logging.draft(joint, null, Occasion.GROUND, report);
+        transactions.run(() -> logging.add(draft));
     }
 }

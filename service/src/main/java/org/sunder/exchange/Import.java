@@ -13,6 +13,7 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
 import org.sunder.http.DurableTransactions;
+import org.sunder.http.FleetVersions;
 import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
@@ -30,13 +31,21 @@ class Import {
     private final Export export;
     private final Soundness soundness;
     private final DurableTransactions transactions;
+    private final FleetVersions versions;
     private final JdbcTemplate jdbc;
     private final JsonMapper json;
 
-    Import(Export export, Soundness soundness, DurableTransactions transactions, JdbcTemplate jdbc, JsonMapper json) {
+    Import(
+            Export export,
+            Soundness soundness,
+            DurableTransactions transactions,
+            FleetVersions versions,
+            JdbcTemplate jdbc,
+            JsonMapper json) {
         this.export = export;
         this.soundness = soundness;
         this.transactions = transactions;
+        this.versions = versions;
         this.jdbc = jdbc;
         // Rows are read one by one out of a list: something always follows.
         this.json = json.rebuild()
@@ -59,6 +68,7 @@ class Import {
      */
     Result take(UUID flyer, InputStream body) {
         return transactions.commit(() -> {
+            versions.advance(flyer);
             try (RowParser parser = new RowParser(json.createParser(body))) {
                 Result result = document(flyer, parser);
                 soundness.check(flyer);

@@ -1,6 +1,7 @@
 package org.sunder.groundtest;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.sunder.engine.learning.CorrectionFactor;
@@ -39,5 +40,13 @@ public record GroundTest(
     /** Whether the test is in the fit. */
     public boolean counted() {
         return marks.isEmpty() || !marks.get(marks.size() - 1).voided();
+    }
+
+    /** This test with one more mark. */
+    public GroundTest with(VoidMark mark) {
+        List<VoidMark> more = new ArrayList<>(marks);
+        more.add(mark);
+        return new GroundTest(
+                id, occasion, jointId, setupId, setupRevision, report, receivedAt, forecast, correctionAfter, more);
     }
 }

@@ -10,10 +10,10 @@ import org.sunder.http.Cursor;
 public interface GroundTestStore {
 
     /** Adds a test. */
-    GroundTest add(UUID flyer, NewTest test);
+    void add(UUID flyer, GroundTest test);
 
-    /** Adds a void, or the lifting of one. */
-    void mark(UUID flyer, UUID testId, VoidMark mark);
+    /** Adds the newest mark of a test: a void, or the lifting of one. */
+    void mark(UUID flyer, GroundTest marked);
 
     /** The test with that id, if it is the flyer's. */
     Optional<GroundTest> find(UUID flyer, UUID id);

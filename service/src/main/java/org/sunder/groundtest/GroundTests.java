@@ -2,6 +2,7 @@ package org.sunder.groundtest;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
@@ -11,7 +12,13 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Setup;
+import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.OutcomeProbabilities;
 import org.sunder.http.Cursor;
+import org.sunder.http.FleetVersions;
+import org.sunder.http.RowIds;
+import org.sunder.http.StaleFleetException;
 import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
@@ -26,12 +33,14 @@ public class GroundTests {
 
     private final GroundTestStore store;
     private final Airframes airframes;
+    private final FleetVersions versions;
     private final CurrentFlyer flyer;
     private final Clock clock;
 
-    GroundTests(GroundTestStore store, Airframes airframes, CurrentFlyer flyer, Clock clock) {
+    GroundTests(GroundTestStore store, Airframes airframes, FleetVersions versions, CurrentFlyer flyer, Clock clock) {
         this.store = store;
         this.airframes = airframes;
+        this.versions = versions;
         this.flyer = flyer;
         this.clock = clock;
     }
@@ -56,9 +65,38 @@ public class GroundTests {
         }
     }
 
-    /** Adds a test. */
-    public GroundTest add(NewTest test) {
-        return store.add(flyer.id(), test);
+    /**
+     * A test as it will stand in the log, not yet stored: with an id, the time of now, and what is kept of a report, times to
+     * the microsecond.
+     */
+    public GroundTest draft(
+            Occasion occasion,
+            Setup setup,
+            Report report,
+            OutcomeProbabilities forecast,
+            CorrectionFactor correctionAfter) {
+        return new GroundTest(
+                RowIds.next(),
+                occasion,
+                setup.jointId(),
+                setup.id(),
+                setup.revision(),
+                report.kept(),
+                now(),
+                forecast,
+                correctionAfter,
+                List.of());
+    }
+
+    /**
+     * Adds a drafted test, inside the caller's transaction.
+     *
+     * @param version version of the fleet that its draft rests on
+     * @throws StaleFleetException where that version stands no more
+     */
+    public void add(GroundTest test, long version) {
+        versions.advanceFrom(flyer.id(), version);
+        store.add(flyer.id(), test);
     }
 
     /** The test. */
@@ -83,14 +121,27 @@ public class GroundTests {
         return store.of(flyer.id(), joints);
     }
 
-    /** Takes a test out of the fit, or back into it. */
-    public GroundTest mark(UUID id, boolean voided, String reason) {
-        GroundTest test = get(id);
+    /**
+     * A test taken out of the fit, or back into it, not yet stored.
+     *
+     * @throws ProblemException 409 where it is so already
+     */
+    public GroundTest marked(GroundTest test, boolean voided, String reason) {
         if (test.counted() != voided) {
             throw new ProblemException(
                     ProblemType.CONFLICT, voided ? "The test is void already." : "The test is not void.");
         }
-        store.mark(flyer.id(), id, new VoidMark(voided, reason, clock.instant().truncatedTo(ChronoUnit.MICROS)));
-        return get(id);
+        return test.with(new VoidMark(voided, reason, now()));
+    }
+
+    /** Stores the newest mark of a test, inside the caller's transaction; otherwise as {@link #add}. */
+    public void mark(GroundTest marked, long version) {
+        versions.advanceFrom(flyer.id(), version);
+        store.mark(flyer.id(), marked);
+    }
+
+    /** Microseconds: what both databases keep. */
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MICROS);
     }
 }

@@ -1,10 +1,13 @@
 package org.sunder.groundtest;
 
+import java.math.BigDecimal;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.Quantity;
 import org.sunder.engine.quantity.Speed;
 
 /**
@@ -25,4 +28,21 @@ public record Report(
         @Nullable Speed speed,
         @Nullable Containment containment,
         OffsetDateTime firedAt,
-        @Nullable String notes) {}
+        @Nullable String notes) {
+
+    /** This report as the log keeps it: quantities written out, the time to the microsecond. */
+    Report kept() {
+        return new Report(
+                new Mass(plain(charge), charge.unit()),
+                outcome,
+                damaged,
+                speed == null ? null : new Speed(plain(speed), speed.unit()),
+                containment,
+                firedAt.truncatedTo(ChronoUnit.MICROS),
+                notes);
+    }
+
+    private static BigDecimal plain(Quantity<?> quantity) {
+        return new BigDecimal(quantity.value().toPlainString());
+    }
+}

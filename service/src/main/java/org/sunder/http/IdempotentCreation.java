@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -34,6 +35,7 @@ public class IdempotentCreation {
     private static final int CREATED = 201;
 
     private final DurableTransactions transactions;
+    private final FleetWrites writes;
     private final JdbcClient jdbc;
     private final JsonMapper json;
     private final Requester flyer;
@@ -41,8 +43,14 @@ public class IdempotentCreation {
     private final Set<String> inFlight = ConcurrentHashMap.newKeySet();
 
     IdempotentCreation(
-            DurableTransactions transactions, JdbcClient jdbc, JsonMapper json, Requester flyer, Clock clock) {
+            DurableTransactions transactions,
+            FleetWrites writes,
+            JdbcClient jdbc,
+            JsonMapper json,
+            Requester flyer,
+            Clock clock) {
         this.transactions = transactions;
+        this.writes = writes;
         this.jdbc = jdbc;
         this.json = json;
         this.flyer = flyer;
@@ -61,8 +69,39 @@ public class IdempotentCreation {
      */
     public ResponseEntity<Object> create(
             String operation, @Nullable String key, Object request, Supplier<Created> work) {
+        return create(operation, key, request, storing -> transactions.commit(() -> storing.apply(work.get())));
+    }
+
+    /**
+     * Creates once what rests on a computation from the fleet.
+     *
+     * @param operation which operation on which parent
+     * @param key the Idempotency-Key header, or null
+     * @param request the request as read
+     * @param attempt reads and computes, outside of any transaction; what it answers then creates, inside one
+     * @return as {@link #create}
+     */
+    public ResponseEntity<Object> createFromFleet(
+            String operation, @Nullable String key, Object request, Supplier<Supplier<Created>> attempt) {
+        return create(
+                operation,
+                key,
+                request,
+                storing -> writes.inTurn(flyer.id(), () -> {
+                    Supplier<Created> work = attempt.get();
+                    return transactions.commit(() -> storing.apply(work.get()));
+                }));
+    }
+
+    /** Creates, given what stores the answer in the transaction that stores the row. */
+    @FunctionalInterface
+    private interface Creation {
+        Finished run(Function<Created, Finished> storing);
+    }
+
+    private ResponseEntity<Object> create(String operation, @Nullable String key, Object request, Creation creation) {
         if (key == null) {
-            return answer(transactions.commit(() -> shown("", work.get())));
+            return answer(creation.run(created -> shown("", created)));
         }
         if (key.isBlank() || key.length() > LONGEST_KEY) {
             throw ProblemException.invalid(
@@ -74,20 +113,19 @@ public class IdempotentCreation {
             throw new ProblemException(ProblemType.REQUEST_IN_FLIGHT, "The first request with this key goes on.");
         }
         try {
-            return once(operation, key, fingerprint, work);
+            return once(operation, key, fingerprint, creation);
         } finally {
             inFlight.remove(claim);
         }
     }
 
-    private ResponseEntity<Object> once(String operation, String key, String fingerprint, Supplier<Created> work) {
+    private ResponseEntity<Object> once(String operation, String key, String fingerprint, Creation creation) {
         Optional<Finished> known = find(operation, key);
         if (known.isPresent()) {
             return replay(known.get(), fingerprint);
         }
         try {
-            return answer(transactions.commit(() -> {
-                Created created = work.get();
+            return answer(creation.run(created -> {
                 Finished shown = shown(fingerprint, created);
                 store(operation, key, created.repeated() == null ? shown : shown.keptAs(created.repeated()));
                 return shown;

@@ -1,9 +1,12 @@
 package org.sunder.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -12,6 +15,15 @@ import org.sunder.Client;
 import org.sunder.EmptyLog;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
+import org.sunder.engine.learning.FleetModel;
+import org.sunder.engine.learning.Leaf;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.Priors;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.Occasion;
+import org.sunder.groundtest.Report;
+import org.sunder.http.DurableTransactions;
+import org.sunder.http.StaleFleetException;
 import tools.jackson.databind.JsonNode;
 
 /** What one joint teaches reaches the next one; flights and speeds teach too. */
@@ -22,10 +34,16 @@ class TeachingTest {
     Client client;
 
     @Autowired
-    FleetModels models;
+    Findings findings;
 
     @Autowired
-    FleetReader reader;
+    FleetSnapshots fleets;
+
+    @Autowired
+    TestLogging logging;
+
+    @Autowired
+    DurableTransactions transactions;
 
     @Autowired
     EmptyLog log;
@@ -120,17 +138,63 @@ class TeachingTest {
 
     @Test
     void aModelChangedIsTheSameToTheLastBitAsOneMadeAnew() {
-        var flyer = java.util.UUID.randomUUID();
-        models.of(flyer, reader.read().log());
+        findings.model(fleets.current());
         client.post(joint + "/ground-tests", Samples.test("0.85", "partial"));
-        FleetPicture picture = reader.read();
-        var changed = models.of(flyer, picture.log()).model();
-        var anew = models.of(java.util.UUID.randomUUID(), picture.log()).model();
-        picture.setups().values().forEach(setups -> {
-            var leaf = picture.leaf(setups.get(0));
+        FleetSnapshot fleet = fleets.current();
+        FleetModel changed = findings.model(fleet);
+        FleetModel anew = FleetModel.of(fleet.log(), Priors.standard());
+        for (LoggedJoint logged : fleet.joints()) {
+            Leaf leaf = fleet.leaf(logged.setup());
             assertThat(changed.leaf(leaf).correctionFactor())
                     .isEqualTo(anew.leaf(leaf).correctionFactor());
-        });
+        }
+    }
+
+    @Test
+    void aFleetWrittenIsTheFleetReadAnew() {
+        FleetSnapshot before = fleets.current();
+        client.post(joint + "/ground-tests", Samples.test("0.85", "partial"));
+        String test = client.post(joint + "/flight-events", Samples.test("0.850", "separated"))
+                .header("Location");
+        client.post(test + "/void", "{\"reason\":\"drag parted it\"}");
+        FleetSnapshot written = fleets.current();
+        assertThat(written.version()).isEqualTo(before.version() + 3);
+        FleetSnapshot read = fleets.read();
+        assertThat(read.log()).isEqualTo(written.log());
+        assertThat(List.copyOf(read.joints())).isEqualTo(List.copyOf(written.joints()));
+    }
+
+    @Test
+    void aFleetIsReadOnceForEachVersion() {
+        FleetSnapshot fleet = fleets.current();
+        client.get(joint + "/next-charge");
+        assertThat(fleets.current()).isSameAs(fleet);
+        client.post("/api/airframes", Samples.AIRFRAME);
+        assertThat(fleets.current()).isNotSameAs(fleet);
+    }
+
+    @Test
+    void aTestThatRestsOnAnotherFleetIsNotStored() {
+        UUID id = UUID.fromString(joint.substring(joint.lastIndexOf('/') + 1));
+        Report report = new Report(
+                Mass.ofKilograms(0.00085),
+                Outcome.PARTIAL,
+                false,
+                null,
+                null,
+                OffsetDateTime.parse("2026-05-03T10:20:00+01:00"),
+                null);
+        LogDraft draft = logging.draft(id, null, Occasion.GROUND, report);
+        client.post("/api/airframes", Samples.AIRFRAME);
+        assertThatThrownBy(() -> transactions.run(() -> logging.add(draft))).isInstanceOf(StaleFleetException.class);
+        assertThat(client.get(joint + "/ground-tests").body().path("items")).isEmpty();
+    }
+
+    @Test
+    void aFlightInThePresentSetupIsNoChangeOfSetup() {
+        client.post(joint + "/ground-tests", Samples.test("0.85", "none"));
+        var flown = client.post(joint + "/flight-events", Samples.test("1.00", "separated"));
+        assertThat(flown.body().path("next").path("evidence").asString()).isEqualTo("building");
     }
 
     private String joint() {

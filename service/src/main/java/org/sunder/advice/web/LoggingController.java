@@ -13,13 +13,15 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
-import org.sunder.advice.Advising;
+import org.sunder.access.CurrentFlyer;
+import org.sunder.advice.LogDraft;
 import org.sunder.advice.TestLogging;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestView;
 import org.sunder.groundtest.Occasion;
 import org.sunder.http.Created;
 import org.sunder.http.DurableTransactions;
+import org.sunder.http.FleetWrites;
 import org.sunder.http.IdempotentCreation;
 
 /** Logging over HTTP: every answer says what was learned and what to do next. */
@@ -28,16 +30,22 @@ import org.sunder.http.IdempotentCreation;
 class LoggingController {
 
     private final TestLogging logging;
-    private final Advising advising;
     private final IdempotentCreation creation;
+    private final FleetWrites writes;
     private final DurableTransactions transactions;
+    private final CurrentFlyer flyer;
 
     LoggingController(
-            TestLogging logging, Advising advising, IdempotentCreation creation, DurableTransactions transactions) {
+            TestLogging logging,
+            IdempotentCreation creation,
+            FleetWrites writes,
+            DurableTransactions transactions,
+            CurrentFlyer flyer) {
         this.logging = logging;
-        this.advising = advising;
         this.creation = creation;
+        this.writes = writes;
         this.transactions = transactions;
+        this.flyer = flyer;
     }
 
     @PostMapping("/api/joints/{id}/ground-tests")
@@ -54,10 +62,7 @@ class LoggingController {
             @PathVariable UUID id,
             @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
             @RequestBody TestRequest body) {
-        return creation.create(IdempotentCreation.scope("logGroundTest", id), key, body, () -> {
-            GroundTest test = logging.log(id, body.setupRevision(), Occasion.GROUND, body.report());
-            return new Created("/api/ground-tests/" + test.id(), GroundTestView.tag(test), view(test));
-        });
+        return log("logGroundTest", id, Occasion.GROUND, key, body);
     }
 
     @PostMapping("/api/joints/{id}/flight-events")
@@ -75,10 +80,7 @@ class LoggingController {
             @PathVariable UUID id,
             @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
             @RequestBody TestRequest body) {
-        return creation.create(IdempotentCreation.scope("logFlightEvent", id), key, body, () -> {
-            GroundTest test = logging.log(id, body.setupRevision(), Occasion.FLIGHT, body.report());
-            return new Created("/api/ground-tests/" + test.id(), GroundTestView.tag(test), view(test));
-        });
+        return log("logFlightEvent", id, Occasion.FLIGHT, key, body);
     }
 
     @PostMapping("/api/ground-tests/{id}/void")
@@ -101,12 +103,29 @@ class LoggingController {
         return mark(id, false, body.reason());
     }
 
-    private ResponseEntity<LoggedTestView> mark(UUID id, boolean voided, String reason) {
-        LoggedTestView view = transactions.commit(() -> view(logging.mark(id, voided, reason)));
-        return ResponseEntity.ok(view);
+    private ResponseEntity<Object> log(
+            String operation, UUID joint, Occasion occasion, @Nullable String key, TestRequest body) {
+        return creation.createFromFleet(IdempotentCreation.scope(operation, joint), key, body, () -> {
+            LogDraft draft = logging.draft(joint, body.setupRevision(), occasion, body.report());
+            GroundTest test = draft.test();
+            Created answer = new Created("/api/ground-tests/" + test.id(), GroundTestView.tag(test), view(draft));
+            return () -> {
+                logging.add(draft);
+                return answer;
+            };
+        });
     }
 
-    private LoggedTestView view(GroundTest test) {
-        return AdviceViews.logged(test, advising.next(test.jointId()));
+    private ResponseEntity<LoggedTestView> mark(UUID id, boolean voided, String reason) {
+        return ResponseEntity.ok(writes.inTurn(flyer.id(), () -> {
+            LogDraft draft = logging.mark(id, voided, reason);
+            LoggedTestView view = view(draft);
+            transactions.run(() -> logging.addMark(draft));
+            return view;
+        }));
+    }
+
+    private static LoggedTestView view(LogDraft draft) {
+        return AdviceViews.logged(draft.test(), draft.next());
     }
 }

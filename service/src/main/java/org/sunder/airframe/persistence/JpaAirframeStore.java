@@ -17,6 +17,7 @@ import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.http.Cursor;
+import org.sunder.http.FleetVersions;
 import org.sunder.http.RowIds;
 
 /** Airframes, joints and setups in tables. */
@@ -28,19 +29,27 @@ class JpaAirframeStore implements AirframeStore {
     private final JointRows joints;
     private final SetupRows setups;
     private final SheetDocuments documents;
+    private final FleetVersions versions;
     private final Clock clock;
 
     JpaAirframeStore(
-            AirframeRows airframes, JointRows joints, SetupRows setups, SheetDocuments documents, Clock clock) {
+            AirframeRows airframes,
+            JointRows joints,
+            SetupRows setups,
+            SheetDocuments documents,
+            FleetVersions versions,
+            Clock clock) {
         this.airframes = airframes;
         this.joints = joints;
         this.setups = setups;
         this.documents = documents;
+        this.versions = versions;
         this.clock = clock;
     }
 
     @Override
     public Airframe add(UUID flyer, AirframeDetails details) {
+        versions.advance(flyer);
         return airframes
                 .saveAndFlush(new AirframeRow(RowIds.next(), flyer, details, now()))
                 .airframe();
@@ -48,6 +57,7 @@ class JpaAirframeStore implements AirframeStore {
 
     @Override
     public Airframe change(UUID flyer, UUID id, AirframeDetails details) {
+        versions.advance(flyer);
         AirframeRow row = airframes.findByFlyerIdAndId(flyer, id).orElseThrow();
         row.describe(details);
         return airframes.saveAndFlush(row).airframe();
@@ -55,6 +65,7 @@ class JpaAirframeStore implements AirframeStore {
 
     @Override
     public void archive(UUID flyer, UUID id) {
+        versions.advance(flyer);
         AirframeRow row = airframes.findByFlyerIdAndId(flyer, id).orElseThrow();
         row.archivedAt = now();
         airframes.saveAndFlush(row);
@@ -81,6 +92,7 @@ class JpaAirframeStore implements AirframeStore {
 
     @Override
     public Joint addJoint(UUID flyer, UUID airframeId, String name, DeploymentEvent event, SetupSheet sheet) {
+        versions.advance(flyer);
         JointRow row = joints.saveAndFlush(new JointRow(RowIds.next(), flyer, airframeId, name, event, now()));
         saveSetup(flyer, row.getId(), 1, sheet);
         return row.joint();
@@ -107,6 +119,7 @@ class JpaAirframeStore implements AirframeStore {
 
     @Override
     public Setup addSetup(UUID flyer, UUID jointId, SetupSheet sheet) {
+        versions.advance(flyer);
         JointRow joint = joints.findByFlyerIdAndId(flyer, jointId).orElseThrow();
         joint.currentRevision++;
         joints.saveAndFlush(joint);

@@ -1,6 +1,7 @@
 package org.sunder.engine.learning;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The posterior of a fleet's corrections, exact on the tree fleet → airframe → joint → setup → trials.
@@ -14,6 +15,9 @@ import java.util.List;
  * <p>Valid for |c| up to 2.4. Cost: linear in trials for a new fleet, one airframe's part for a new trial.
  */
 public final class FleetModel {
+
+    /** Where more airframes than this differ, a model is made anew. */
+    private static final int FEW = 8;
 
     private final Levels levels;
     private final FleetLog log;
@@ -60,6 +64,29 @@ public final class FleetModel {
         MeanEvidence rest =
                 airframe == recent ? others : evidence.minus(log.airframes().get(airframe), levels);
         return new FleetModel(levels, next, rest.plus(changed, levels), airframe, rest);
+    }
+
+    /**
+     * The posterior of another log of the fleet, the same to the last bit as one made anew; quick where few airframes
+     * differ from this one's.
+     */
+    public FleetModel changedTo(FleetLog next) {
+        int airframes = next.airframes().size();
+        if (log.airframes().size() != airframes) {
+            return of(next, levels.priors());
+        }
+        List<Integer> differing = IntStream.range(0, airframes)
+                .filter(i -> !log.airframes().get(i).equals(next.airframes().get(i)))
+                .boxed()
+                .toList();
+        if (differing.size() > FEW) {
+            return of(next, levels.priors());
+        }
+        FleetModel model = this;
+        for (int i : differing) {
+            model = model.with(i, next.airframes().get(i));
+        }
+        return model;
     }
 
     /** Whether the fleet gets its first, or loses its last, pair of joints or setups to compare. */

@@ -12,6 +12,7 @@ import org.sunder.engine.learning.Outcome;
  * @param damaged whether it damaged anything
  * @param counted whether it counts as a trial; a void firing still bounds the charge if it did damage
  * @param currentSetup whether it was fired in the current setup or an equivalent one
+ * @param ground whether it was a test on the ground; a flight teaches and bounds, but only the ground confirms
  */
 public record Firing(
         double charge,
@@ -20,7 +21,8 @@ public record Firing(
         Outcome outcome,
         boolean damaged,
         boolean counted,
-        boolean currentSetup) {
+        boolean currentSetup,
+        boolean ground) {
 
     public Firing {
         if (!(charge > 0) || !Double.isFinite(charge + logRatio) || !(gaugePressure > 0)) {
@@ -28,7 +30,24 @@ public record Firing(
         }
     }
 
+    /** A test on the ground. */
+    public Firing(
+            double charge,
+            double logRatio,
+            double gaugePressure,
+            Outcome outcome,
+            boolean damaged,
+            boolean counted,
+            boolean currentSetup) {
+        this(charge, logRatio, gaugePressure, outcome, damaged, counted, currentSetup, true);
+    }
+
     boolean separated() {
         return counted && outcome == Outcome.SEPARATED;
+    }
+
+    /** Whether it shows on the ground that its charge parts the current setup and breaks nothing. */
+    boolean confirms() {
+        return separated() && currentSetup && ground && !damaged;
     }
 }

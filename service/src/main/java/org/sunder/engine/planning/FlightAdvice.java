@@ -10,8 +10,7 @@ public sealed interface FlightAdvice permits FlightCharge, NoFlightCharge {
 
     /** As {@link #of(PlanningCase)}, with the target known. */
     private static FlightAdvice of(PlanningCase on, Target target) {
-        if (on.firings().stream()
-                .noneMatch(firing -> firing.separated() && firing.currentSetup() && !firing.damaged())) {
+        if (on.firings().stream().noneMatch(Firing::confirms)) {
             return new NoFlightCharge("No counted ground test of this setup has separated yet without damage.");
         }
         return Safeguards.checkFlight(on, target.steps())

@@ -47,10 +47,10 @@ record Target(int steps, double logRatio, double chance, double excess) {
         return Optional.of(new Target(steps, x, on.posterior().pSeparated(x), x - own));
     }
 
-    /** Lowest log ratio of the counted firings of the current setup that separated without damage. */
+    /** Lowest log ratio of the counted ground tests of the current setup that separated without damage. */
     static OptionalDouble lowestSeparated(PlanningCase on) {
         return on.firings().stream()
-                .filter(firing -> firing.separated() && firing.currentSetup() && !firing.damaged())
+                .filter(Firing::confirms)
                 .mapToDouble(Firing::logRatio)
                 .min();
     }
@@ -60,7 +60,7 @@ record Target(int steps, double logRatio, double chance, double excess) {
         return excess <= on.goal().excessLimit();
     }
 
-    /** Whether a counted firing of the current setup separated without damage at this charge's ratio or below. */
+    /** Whether a counted ground test of the current setup separated without damage at this charge's ratio or below. */
     boolean confirmed(PlanningCase on) {
         return lowestSeparated(on).orElse(Double.POSITIVE_INFINITY) <= logRatio + ROUNDING;
     }

@@ -7,7 +7,6 @@ import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
@@ -21,13 +20,11 @@ import org.sunder.engine.quantity.MassUnit;
 import org.sunder.engine.quantity.Speed;
 import org.sunder.engine.quantity.SpeedUnit;
 import org.sunder.groundtest.GroundTest;
-import org.sunder.groundtest.NewTest;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
 import org.sunder.groundtest.VoidMark;
 import org.sunder.http.FlyerRow;
 import org.sunder.http.QuantityColumns;
-import org.sunder.http.RowIds;
 
 /** Row of a ground test. */
 @Entity
@@ -75,13 +72,13 @@ class GroundTestRow extends FlyerRow {
     protected GroundTestRow() {}
 
     @SuppressWarnings("NullAway.Init")
-    GroundTestRow(UUID flyerId, NewTest test, Instant now) {
-        super(RowIds.next(), flyerId);
+    GroundTestRow(UUID flyerId, GroundTest test) {
+        super(test.id(), flyerId);
         this.occasion = test.occasion();
         this.jointId = test.jointId();
         this.setupId = test.setupId();
         this.setupRevision = test.setupRevision();
-        this.receivedAt = now;
+        this.receivedAt = test.receivedAt();
         this.predictedSeparated = test.forecast().separated();
         this.predictedPartial = test.forecast().partial();
         this.predictedNone = test.forecast().none();
@@ -100,7 +97,7 @@ class GroundTestRow extends FlyerRow {
         speedUnit = QuantityColumns.unit(report.speed());
         containment = report.containment();
         notes = report.notes();
-        firedAt = report.firedAt().toInstant().truncatedTo(ChronoUnit.MICROS);
+        firedAt = report.firedAt().toInstant();
         firedOffsetSeconds = report.firedAt().getOffset().getTotalSeconds();
     }
 

@@ -4,9 +4,7 @@ import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.mapping;
 import static java.util.stream.Collectors.toList;
 
-import java.time.Clock;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +15,6 @@ import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestStore;
-import org.sunder.groundtest.NewTest;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.VoidMark;
 import org.sunder.http.Cursor;
@@ -29,25 +26,22 @@ class JpaGroundTestStore implements GroundTestStore {
 
     private final GroundTestRows tests;
     private final VoidRows voids;
-    private final Clock clock;
 
-    JpaGroundTestStore(GroundTestRows tests, VoidRows voids, Clock clock) {
+    JpaGroundTestStore(GroundTestRows tests, VoidRows voids) {
         this.tests = tests;
         this.voids = voids;
-        this.clock = clock;
     }
 
     @Override
-    public GroundTest add(UUID flyer, NewTest test) {
-        return tests.saveAndFlush(new GroundTestRow(flyer, test, clock.instant().truncatedTo(ChronoUnit.MICROS)))
-                .test(List.of());
+    public void add(UUID flyer, GroundTest test) {
+        tests.saveAndFlush(new GroundTestRow(flyer, test));
     }
 
     @Override
-    public void mark(UUID flyer, UUID testId, VoidMark mark) {
-        int sequence =
-                voids.findByFlyerIdAndTestIdOrderBySequenceAsc(flyer, testId).size();
-        voids.saveAndFlush(new VoidRow(flyer, testId, sequence, mark));
+    public void mark(UUID flyer, GroundTest marked) {
+        int newest = marked.marks().size() - 1;
+        voids.saveAndFlush(
+                new VoidRow(flyer, marked.id(), newest, marked.marks().get(newest)));
     }
 
     @Override

@@ -1,0 +1,142 @@
+package org.sunder.advice;
+
+import com.github.benmanes.caffeine.cache.AsyncCache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.sunder.airframe.Setup;
+import org.sunder.engine.learning.FleetModel;
+import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.Priors;
+
+/**
+ * What was found lately: each flyer's fleet, its model, and what was asked of it. Everything is kept by the snapshot that it
+ * follows from, to save work and never to decide: what is let go is found anew, the same to the last bit. Two who ask the same
+ * at once wait for one computation.
+ */
+@Component
+class Findings {
+
+    /** What may be kept is this part of the memory. */
+    private static final int SHARE = 3;
+
+    private static final int KILOBYTE = 1024;
+    private static final int MODEL = 18_000; // kB: the evidence of all airframes, and of all but one
+    private static final int POSTERIOR = 400;
+    private static final int SNAPSHOT = 50;
+    private static final int ANSWER = 50;
+
+    private final AsyncCache<Object, Object> kept = Caffeine.newBuilder()
+            .maximumWeight(Runtime.getRuntime().maxMemory() / KILOBYTE / SHARE)
+            .weigher((Object asked, Object found) -> weight(found))
+            .executor(Runnable::run)
+            .buildAsync();
+
+    private static int weight(Object found) {
+        if (found instanceof FleetModel) {
+            return MODEL;
+        }
+        if (found instanceof LeafPosterior) {
+            return POSTERIOR;
+        }
+        return found instanceof FleetSnapshot snapshot
+                ? SNAPSHOT + snapshot.joints().size()
+                : ANSWER;
+    }
+
+    /** A flyer's fleet as it was read, or written, last. */
+    private record LatestOf(UUID flyer) {}
+
+    /** The fleet whose model was made last: the next model differs little from it. */
+    private record LatestModelOf(UUID flyer) {}
+
+    private record ModelOf(FleetSnapshot fleet) {}
+
+    private record PosteriorOf(FleetSnapshot fleet, UUID setup) {}
+
+    private record AnswerTo(FleetSnapshot fleet, Object question) {}
+
+    /** The flyer's fleet kept last, of whatever version. */
+    @Nullable FleetSnapshot latest(UUID flyer) {
+        return (FleetSnapshot) ifPresent(new LatestOf(flyer));
+    }
+
+    /** Keeps a fleet as the latest, unless a later one is known. */
+    void keep(FleetSnapshot fleet) {
+        kept.synchronous()
+                .asMap()
+                .merge(
+                        new LatestOf(fleet.flyer()),
+                        fleet,
+                        (before, now) -> ((FleetSnapshot) before).version() > fleet.version() ? before : now);
+    }
+
+    /** The model of a fleet. */
+    FleetModel model(FleetSnapshot fleet) {
+        return find(new ModelOf(fleet), () -> {
+            LatestModelOf asked = new LatestModelOf(fleet.flyer());
+            ModelOf before = (ModelOf) ifPresent(asked);
+            FleetModel base = before == null ? null : (FleetModel) ifPresent(before);
+            FleetModel model =
+                    base == null ? FleetModel.of(fleet.log(), Priors.standard()) : base.changedTo(fleet.log());
+            if (before == null || before.fleet().version() <= fleet.version()) {
+                kept.synchronous().put(asked, new ModelOf(fleet));
+                if (before != null) {
+                    kept.synchronous().invalidate(before);
+                }
+            }
+            return model;
+        });
+    }
+
+    /** What is known of one setup. */
+    LeafPosterior posterior(FleetSnapshot fleet, Setup setup) {
+        return find(new PosteriorOf(fleet, setup.id()), () -> model(fleet).leaf(fleet.leaf(setup)));
+    }
+
+    /**
+     * The answer to a question about a fleet.
+     *
+     * @param question what is asked, equal to another that asks the same
+     * @param found finds the answer
+     */
+    <T> T answer(FleetSnapshot fleet, Object question, Supplier<T> found) {
+        return find(new AnswerTo(fleet, question), found);
+    }
+
+    private @Nullable Object ifPresent(Object asked) {
+        return kept.synchronous().getIfPresent(asked);
+    }
+
+    @SuppressWarnings("unchecked") // what is kept under a question is what was found for it
+    private <T> T find(Object asked, Supplier<T> found) {
+        CompletableFuture<Object> mine = new CompletableFuture<>();
+        CompletableFuture<Object> others = kept.asMap().putIfAbsent(asked, mine);
+        if (others != null) {
+            return (T) joined(others);
+        }
+        try {
+            T answer = found.get();
+            mine.complete(answer);
+            return answer;
+        } catch (RuntimeException | Error e) {
+            mine.completeExceptionally(e);
+            throw e;
+        }
+    }
+
+    private static Object joined(CompletableFuture<Object> others) {
+        try {
+            return others.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw e;
+        }
+    }
+}

@@ -1,0 +1,142 @@
+package org.sunder.advice;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import org.sunder.airframe.Airframe;
+import org.sunder.airframe.Setup;
+import org.sunder.engine.learning.AirframeLog;
+import org.sunder.engine.learning.FleetLog;
+import org.sunder.engine.learning.Leaf;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.problem.ProblemException;
+
+/**
+ * A flyer's fleet as it stood at one version, read once: everything that is learned and advised follows from it. Immutable.
+ * Airframes and joints stand in the order of their ids, so that the same log gives the same answer to the last bit.
+ */
+final class FleetSnapshot {
+
+    private final UUID flyer;
+    private final long version;
+    private final Map<UUID, Airframe> airframes;
+    private final Map<UUID, LoggedJoint> joints;
+    private final Map<UUID, Place> places;
+    private final FleetLog log;
+
+    /** Where a joint stands in the engine's log: indices of its airframe, and of the joint in it. */
+    private record Place(int airframe, int joint) {}
+
+    private FleetSnapshot(
+            UUID flyer,
+            long version,
+            Map<UUID, Airframe> airframes,
+            Map<UUID, LoggedJoint> joints,
+            Map<UUID, Place> places,
+            FleetLog log) {
+        this.flyer = flyer;
+        this.version = version;
+        this.airframes = airframes;
+        this.joints = joints;
+        this.places = places;
+        this.log = log;
+    }
+
+    /**
+     * The fleet at a version.
+     *
+     * @param airframes in order of id, archived ones too: what they taught still counts
+     * @param joints of each airframe in order of id
+     */
+    static FleetSnapshot of(
+            UUID flyer, long version, Collection<Airframe> airframes, Map<UUID, List<LoggedJoint>> joints) {
+        Map<UUID, Airframe> byId = new LinkedHashMap<>();
+        Map<UUID, LoggedJoint> all = new LinkedHashMap<>();
+        Map<UUID, Place> places = new LinkedHashMap<>();
+        List<AirframeLog> logs = new ArrayList<>();
+        for (Airframe airframe : airframes) {
+            byId.put(airframe.id(), airframe);
+            List<LoggedJoint> own = joints.getOrDefault(airframe.id(), List.of());
+            for (int i = 0; i < own.size(); i++) {
+                places.put(own.get(i).joint().id(), new Place(logs.size(), i));
+                all.put(own.get(i).joint().id(), own.get(i));
+            }
+            logs.add(new AirframeLog(own.stream().map(LoggedJoint::log).toList()));
+        }
+        return new FleetSnapshot(flyer, version, byId, all, places, new FleetLog(logs));
+    }
+
+    UUID flyer() {
+        return flyer;
+    }
+
+    long version() {
+        return version;
+    }
+
+    /** Everything that the engine learns from. */
+    FleetLog log() {
+        return log;
+    }
+
+    /** Every airframe in order of id, archived ones too. */
+    Collection<Airframe> airframes() {
+        return airframes.values();
+    }
+
+    /** Every joint, airframe by airframe, in order of id. */
+    Collection<LoggedJoint> joints() {
+        return joints.values();
+    }
+
+    /**
+     * A joint.
+     *
+     * @throws ProblemException 404 where the flyer has none of that id
+     */
+    LoggedJoint joint(UUID id) {
+        LoggedJoint joint = joints.get(id);
+        if (joint == null) {
+            throw ProblemException.notFound("joint", id);
+        }
+        return joint;
+    }
+
+    /**
+     * A test.
+     *
+     * @throws ProblemException 404 where the flyer has none of that id
+     */
+    GroundTest test(UUID id) {
+        return joints.values().stream()
+                .flatMap(joint -> joint.tests().stream())
+                .filter(test -> test.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> ProblemException.notFound("ground test", id));
+    }
+
+    /** Where a setup stands in the engine's log. */
+    Leaf leaf(Setup setup) {
+        Place place = Objects.requireNonNull(places.get(setup.jointId()));
+        return new Leaf.Logged(place.airframe(), place.joint(), setup.revision() - 1);
+    }
+
+    /** How many tests of all joints are in the fit. */
+    int counted() {
+        return joints.values().stream().mapToInt(LoggedJoint::counted).sum();
+    }
+
+    /** The fleet of the next version: with one more test, or with a test as it stands now. */
+    FleetSnapshot with(GroundTest test) {
+        LoggedJoint changed = joint(test.jointId()).with(test);
+        Map<UUID, LoggedJoint> next = new LinkedHashMap<>(joints);
+        next.put(test.jointId(), changed);
+        Place place = Objects.requireNonNull(places.get(test.jointId()));
+        AirframeLog airframe = log.airframes().get(place.airframe()).with(place.joint(), changed.log());
+        return new FleetSnapshot(flyer, version + 1, airframes, next, places, log.with(place.airframe(), airframe));
+    }
+}
