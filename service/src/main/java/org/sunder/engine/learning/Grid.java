@@ -27,4 +27,9 @@ record Grid(double low, double step, int size) {
     double high() {
         return node(size - 1);
     }
+
+    /** The first node above a value; the number of nodes where all are below. */
+    int nodeAbove(double value) {
+        return (int) Math.min(Math.max(Math.ceil((value - low) / step), 0), size);
+    }
 }

@@ -142,7 +142,16 @@ public final class LeafPosterior {
     /** The smallest log ratio at which the predictive chance of separating is the given reliability, in (0, 1). */
     public double logRatioFor(double reliability) {
         requireChance(reliability);
-        return Root.ofRising(x -> pSeparated(x) - reliability);
+        double z = -FastMath.sqrt(2) * Erf.erfcInv(2 * reliability);
+        double guess = correctionMean() + bandMean() + z * FastMath.hypot(correctionSd(), scatterMean());
+        return logRatioFor(reliability, guess);
+    }
+
+    /** As {@link #logRatioFor(double)}, quicker the nearer it is to a guess. */
+    public double logRatioFor(double reliability, double guess) {
+        double missing = FastMath.log(1 - requireChance(reliability));
+        // ln of the chance that it does not separate is nearly a parabola, where the chance itself is a step
+        return Root.ofRisingNear(guess, x -> missing - FastMath.log(Math.max(1 - pSeparated(x), Double.MIN_NORMAL)));
     }
 
     /**

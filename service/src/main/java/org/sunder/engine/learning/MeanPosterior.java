@@ -17,6 +17,9 @@ final class MeanPosterior {
     /** Third difference of the log likelihood, in ln, from which on a cubic is not trusted. */
     private static final double STEEP = 4;
 
+    /** Log of a density, against its peak, that adds nothing. */
+    private static final double NOTHING = -40;
+
     private static final double SQRT_2PI = 2.5066282746310002;
     private static final int LOCAL_NODES = 41;
 
@@ -101,7 +104,8 @@ final class MeanPosterior {
         int last = first + (knots.length - 1) * stride;
         for (int i = first; i <= last; i++) {
             double at = (double) (i - first) / stride;
-            mass[i] = corrections.step() * FastMath.exp(interpolate(at) + logPrior(mean(at)) - peak);
+            double log = interpolate(at) + logPrior(mean(at)) - peak;
+            mass[i] = log < NOTHING ? 0 : corrections.step() * ExpTable.exp(log);
         }
         return mass;
     }

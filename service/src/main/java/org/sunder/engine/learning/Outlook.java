@@ -1,6 +1,7 @@
 package org.sunder.engine.learning;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import org.hipparchus.special.Erf;
@@ -9,8 +10,9 @@ import org.hipparchus.util.FastMath;
 /**
  * Looks one firing ahead, for many charges: what each outcome would leave of the target charge.
  *
- * <p>Made for choosing between charges, so it is fast rather than fine: every second node of c where the posterior is
- * wide enough, nodes of (σ, δ) with less than 3e-6 of the mass left out, and the target log ratio by interpolation
+ * <p>Made for choosing between charges, so it is fast rather than fine: every second node of σ (the trapezoidal rule's
+ * error at twice the step is still below 1e-5, see {@link Rules#normal}), every second node of c where the posterior
+ * is wide enough, nodes of (σ, δ) with less than 3e-6 of the mass left out, and the target log ratio by interpolation
  * between log ratios 0.04 apart. Against the full posterior the target log ratio is within 0.015. Answers
  * that are flown come from {@link LeafPosterior} itself. Not safe for use by several threads at once.
  */
@@ -41,10 +43,12 @@ public final class Outlook {
         List<Slice> fine = posterior.slices();
         Grid grid = fine.get(0).grid();
         int stride = posterior.correctionSd() > WIDE * grid.step() ? 2 : 1;
+        List<Slice> coarse = coarse(fine);
+        double mass = coarse.stream().mapToDouble(Slice::mass).sum();
         int nodes = 0;
-        for (Slice slice : fine) {
-            if (slice.mass() > NEGLIGIBLE) {
-                slices.add(slice.thinned(stride));
+        for (Slice slice : coarse) {
+            if (slice.mass() > NEGLIGIBLE * mass) {
+                slices.add(slice.scaled(1 / mass).thinned(stride));
                 nodes += slices.get(slices.size() - 1).size();
             }
         }
@@ -63,41 +67,60 @@ public final class Outlook {
         }
     }
 
+    /** The slices at every second node of σ, the most likely one among them. */
+    private static List<Slice> coarse(List<Slice> fine) {
+        int likely = fine.stream()
+                .max(Comparator.comparingDouble(Slice::mass))
+                .orElseThrow()
+                .row()
+                .scatterNode();
+        return fine.stream()
+                .filter(slice -> (slice.row().scatterNode() - likely) % 2 == 0)
+                .toList();
+    }
+
     /** The log ratio for the target reliability and the joint's own median now, as one certain forecast. */
     public Forecast now() {
         return forecast(Outcome.NONE, weights, 1);
     }
 
-    /** What a firing at log ratio x would leave behind, for each outcome. */
-    public List<Forecast> after(double x) {
-        double[][] posteriors = new double[3][size];
-        double[] chances = new double[3];
-        List<Outcome> outcomes = List.of(Outcome.values());
-        for (int o = 0; o < 3; o++) {
-            chances[o] = update(outcomes.get(o), x, posteriors[o]);
-        }
-        List<Forecast> forecasts = new ArrayList<>();
-        for (int o = 0; o < 3; o++) {
-            forecasts.add(
-                    forecast(outcomes.get(o), posteriors[o], chances[o] / (chances[0] + chances[1] + chances[2])));
-        }
-        return forecasts;
+    /** The log ratio at which the chance of separating is as given, within 0.015; for where exactness is not called for. */
+    public double logRatioFor(double chance) {
+        return ratioFor(weights, 1, chance);
     }
 
-    /** Multiplies in the likelihood of an outcome; answers the outcome's chance, the lapse left out. */
-    private double update(Outcome outcome, double x, double[] target) {
-        double total = 0;
+    /** What a firing at log ratio x would leave behind, for each outcome. */
+    public List<Forecast> after(double x) {
+        double[] none = new double[size];
+        double[] partial = new double[size];
+        double[] separated = new double[size];
+        double[] chances = update(x, none, partial, separated);
+        double all = chances[0] + chances[1] + chances[2];
+        return List.of(
+                forecast(Outcome.NONE, none, chances[0] / all),
+                forecast(Outcome.PARTIAL, partial, chances[1] / all),
+                forecast(Outcome.SEPARATED, separated, chances[2] / all));
+    }
+
+    /** Multiplies in the likelihood of each outcome; answers the outcomes' chances, the lapse left out. */
+    private double[] update(double x, double[] none, double[] partial, double[] separated) {
+        double[] totals = new double[3];
         int k = 0;
         for (Slice slice : slices) {
-            double[] chances = new double[slice.size()];
-            slice.row().chances(outcome, x, slice.grid(), chances);
-            for (double chance : chances) {
-                total += weights[k] * chance;
-                target[k] = weights[k] * ((1 - lapse) * chance + lapse / 3);
-                k++;
+            double[] low = new double[slice.size()];
+            double[] high = new double[slice.size()];
+            slice.row().ends(x, slice.grid(), low, high);
+            for (int i = 0; i < low.length; i++, k++) {
+                double middle = Math.max(0, 1 - low[i] - high[i]);
+                totals[0] += weights[k] * low[i];
+                totals[1] += weights[k] * middle;
+                totals[2] += weights[k] * high[i];
+                none[k] = weights[k] * ((1 - lapse) * low[i] + lapse / 3);
+                partial[k] = weights[k] * ((1 - lapse) * middle + lapse / 3);
+                separated[k] = weights[k] * ((1 - lapse) * high[i] + lapse / 3);
             }
         }
-        return total;
+        return totals;
     }
 
     private Forecast forecast(Outcome outcome, double[] mass, double probability) {
@@ -105,11 +128,11 @@ public final class Outlook {
         for (double value : mass) {
             total += value;
         }
-        return new Forecast(outcome, probability, target(mass, total), median(mass, total));
+        return new Forecast(outcome, probability, ratioFor(mass, total, reliability), median(mass, total));
     }
 
-    /** Where the chance of separating reaches the target: bisection on the table, then interpolation of ln(1 − P). */
-    private double target(double[] mass, double total) {
+    /** Where the chance of separating reaches the one wanted: bisection on the table, then interpolation of ln(1 − P). */
+    private double ratioFor(double[] mass, double total, double wanted) {
         int low = -100;
         int high = 150;
         double below = 1;
@@ -117,7 +140,7 @@ public final class Outlook {
         while (high - low > 1) {
             int middle = (low + high) >> 1;
             double missing = 1 - chance(mass, middle) / total;
-            if (missing <= 1 - reliability) {
+            if (missing <= 1 - wanted) {
                 high = middle;
                 above = missing;
             } else {
@@ -127,7 +150,7 @@ public final class Outlook {
         }
         double logBelow = FastMath.log(below);
         double logAbove = FastMath.log(Math.max(above, 1e-12));
-        double t = (logBelow - FastMath.log(1 - reliability)) / (logBelow - logAbove);
+        double t = (logBelow - FastMath.log(1 - wanted)) / (logBelow - logAbove);
         return STEP * (low + t);
     }
 

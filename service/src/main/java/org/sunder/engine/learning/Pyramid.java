@@ -9,7 +9,10 @@ import java.util.List;
  */
 final class Pyramid {
 
-    private final List<double[]> levels = new ArrayList<>();
+    /** Halvings of the grid of c until a step of it is wider than any spread. */
+    private static final int DEPTH = 6;
+
+    private final List<double[]> levels = new ArrayList<>(DEPTH);
 
     Pyramid(double[] values) {
         levels.add(values);

@@ -8,8 +8,11 @@ final class Root {
 
     /** Log ratios beyond this, a factor of 3e8, are no charge at all. */
     private static final double REACH = 20;
-    /** Accuracy of a root. */
-    private static final double ACCURACY = 1e-11;
+    /** Accuracy of a root: a millionth of what a scale can tell. */
+    private static final double ACCURACY = 1e-9;
+
+    /** First step away from a guess. */
+    private static final double NEAR = 0.02;
 
     private static final int MAX_EVALUATIONS = 200;
 
@@ -24,6 +27,27 @@ final class Root {
         }
         while (function.applyAsDouble(high) < 0 && high < REACH) {
             high *= 2;
+        }
+        return between(low, high, function);
+    }
+
+    /** Where a rising function is zero, quicker the nearer it is to a guess. */
+    static double ofRisingNear(double guess, DoubleUnaryOperator function) {
+        double reach = NEAR;
+        double low = guess;
+        double high = guess;
+        if (function.applyAsDouble(guess) > 0) {
+            do {
+                high = low;
+                low = high - reach;
+                reach *= 2;
+            } while (function.applyAsDouble(low) > 0 && low > -REACH);
+        } else {
+            do {
+                low = high;
+                high = low + reach;
+                reach *= 2;
+            } while (function.applyAsDouble(high) < 0 && high < REACH);
         }
         return between(low, high, function);
     }

@@ -12,8 +12,9 @@ import org.hipparchus.util.FastMath;
  * @param bias bias b of the predicted ln speed
  * @param speedSd standard deviation of a measured ln speed about its prediction and bias
  * @param weight prior weight of the node
+ * @param scatterNode number of the node of σ in the design
  */
-record Row(double sigma, double delta, double bias, double speedSd, double weight) {
+record Row(double sigma, double delta, double bias, double speedSd, double weight, int scatterNode) {
 
     private static final double SQRT_2PI = 2.5066282746310002;
 
@@ -30,7 +31,8 @@ record Row(double sigma, double delta, double bias, double speedSd, double weigh
 
     private static List<Row> of(Design design, Priors priors, List<Node> biases, double speedSd) {
         List<Row> rows = new ArrayList<>();
-        for (Node scatter : design.scatter()) {
+        for (int i = 0; i < design.scatter().size(); i++) {
+            Node scatter = design.scatter().get(i);
             for (Node band : design.band()) {
                 for (Node bias : biases) {
                     rows.add(new Row(
@@ -38,7 +40,8 @@ record Row(double sigma, double delta, double bias, double speedSd, double weigh
                             priors.bandMedian() * FastMath.exp(priors.bandLogSd() * band.value()),
                             SpeedReading.BIAS_SD * bias.value(),
                             speedSd,
-                            scatter.weight() * band.weight() * bias.weight()));
+                            scatter.weight() * band.weight() * bias.weight(),
+                            i));
                 }
             }
         }
@@ -47,7 +50,7 @@ record Row(double sigma, double delta, double bias, double speedSd, double weigh
 
     /** A node of (σ, δ) where speeds do not matter. */
     static Row of(double sigma, double delta) {
-        return new Row(sigma, delta, 0, SpeedReading.READING_SD, 1);
+        return new Row(sigma, delta, 0, SpeedReading.READING_SD, 1, 0);
     }
 
     /** Density, per ln, of a measured speed of a separation at log ratio x with log correction c. */
@@ -67,6 +70,20 @@ record Row(double sigma, double delta, double bias, double speedSd, double weigh
             case SEPARATED -> NormalTable.cdf(upper - delta / sigma);
             case PARTIAL -> NormalTable.between(upper - delta / sigma, upper);
         };
+    }
+
+    /**
+     * Writes the chances that a firing at log ratio x does not part the joint, and that it separates it, for every node of c;
+     * what is left to 1 is the chance of a partial separation.
+     */
+    void ends(double x, Grid grid, double[] none, double[] separated) {
+        double z = (x - grid.low()) / sigma;
+        double step = grid.step() / sigma;
+        double band = delta / sigma;
+        for (int i = 0; i < none.length; i++) {
+            none[i] = NormalTable.cdf(i * step - z);
+            separated[i] = NormalTable.cdf(z - band - i * step);
+        }
     }
 
     /** Writes the chances of an outcome of a firing at log ratio x for every node of c into {@code target}. */

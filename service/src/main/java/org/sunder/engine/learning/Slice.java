@@ -1,5 +1,6 @@
 package org.sunder.engine.learning;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,9 @@ final class Slice {
     /** Share of the mass below which nodes at either end are passed over. */
     private static final double NOTHING = 1e-14;
 
+    /** Φ(−7) is 1.3e-12. */
+    private static final double SURE = 7;
+
     private final Row row;
     private final Grid grid;
     private final double[] mass;
@@ -24,6 +28,8 @@ final class Slice {
     private final Grid support;
     /** Mass up to each node, from one before the first; made when first asked for, the same whoever makes it. */
     private double @Nullable [] cumulative;
+
+    private double @Nullable [] before;
 
     Slice(Row row, Grid grid, double[] mass) {
         this.row = row;
@@ -104,20 +110,52 @@ final class Slice {
         return new Slice(row, grid, result);
     }
 
+    /** The posterior mass after a trial, unnormalised; nodes of no mass stay so. */
     Slice after(Trial trial, double lapse) {
-        double[] result = mass.clone();
-        Branch.multiply(result, row, trial, lapse, grid);
+        double[] known = Arrays.copyOfRange(mass, first, first + support.size());
+        Branch.multiply(known, row, trial, lapse, support);
+        double[] result = new double[mass.length];
+        System.arraycopy(known, 0, result, first, known.length);
         return new Slice(row, grid, result);
     }
 
+    /** Chance, times the mass, of an outcome of a firing at log ratio x. */
     double chance(Outcome outcome, double x) {
-        double[] chances = new double[support.size()];
-        row.chances(outcome, x, support, chances);
-        double total = 0;
-        for (int i = 0; i < chances.length; i++) {
-            total += mass[first + i] * chances[i];
+        return switch (outcome) {
+            case NONE -> sum - strengthReached(x);
+            case SEPARATED -> strengthReached(x - row.delta());
+            case PARTIAL -> Math.max(0, strengthReached(x) - strengthReached(x - row.delta()));
+        };
+    }
+
+    /**
+     * ∑ mass · Φ((x − c)/σ): Φ is worked out only where it is neither 0 nor 1 to 1e-12, which for a small σ is at few nodes.
+     */
+    private double strengthReached(double x) {
+        double[] sums = plainSums();
+        double reach = SURE * row.sigma();
+        int from = support.nodeAbove(x - reach);
+        int to = support.nodeAbove(x + reach);
+        double total = sums[from];
+        double z = (x - support.low()) / row.sigma();
+        double step = support.step() / row.sigma();
+        for (int i = from; i < to; i++) {
+            total += mass[first + i] * NormalTable.cdf(z - i * step);
         }
         return total;
+    }
+
+    /** Mass of the support's nodes before each; made when first asked for, the same whoever makes it. */
+    private double[] plainSums() {
+        double[] sums = before;
+        if (sums == null) {
+            sums = new double[support.size() + 1];
+            for (int i = 0; i < support.size(); i++) {
+                sums[i + 1] = sums[i] + mass[first + i];
+            }
+            before = sums;
+        }
+        return sums;
     }
 
     double firstMoment() {

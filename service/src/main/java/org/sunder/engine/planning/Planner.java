@@ -47,7 +47,8 @@ public final class Planner {
      * @param depth how many firings ahead consequences are given; 0 gives none
      */
     public static NextStep ladder(PlanningCase on, int depth) {
-        Target target = Target.of(on);
+        Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
+        Target target = Target.of(on, outlook);
         EvidenceReport evidence = EvidenceReport.of(on, target);
         if (evidence.evidence() == Evidence.SUFFICIENT) {
             return new NextStep.Stop(FlightCharge.of(on, target));
@@ -68,7 +69,7 @@ public final class Planner {
                 && Safeguards.checkTest(on, top).isEmpty()) {
             return fire(on, top, "It is the largest step towards the charge for the target reliability.", depth);
         }
-        OptionalInt best = best(on, candidates(on, top, target));
+        OptionalInt best = best(on, candidates(on, top, target, outlook), outlook);
         return best.isPresent()
                 ? fire(on, best.getAsInt(), why(on), depth)
                 : changeSetup(
@@ -133,8 +134,8 @@ public final class Planner {
     }
 
     /** Allowed charges worth comparing: spread evenly in log ratio, and the target charge if it is allowed. */
-    private static List<Integer> candidates(PlanningCase on, int top, Target target) {
-        double low = on.handbookCharge() * FastMath.exp(on.posterior().logRatioFor(LEAST_CHANCE));
+    private static List<Integer> candidates(PlanningCase on, int top, Target target, Outlook outlook) {
+        double low = on.handbookCharge() * FastMath.exp(outlook.logRatioFor(LEAST_CHANCE));
         double bottom = Math.max(1, Math.min(top, on.stepsAtLeast(Math.max(low, Safeguards.knownToDoNothing(on)))));
         TreeSet<Integer> steps = new TreeSet<>();
         for (int i = 0; i < CANDIDATES; i++) {
@@ -157,16 +158,15 @@ public final class Planner {
     }
 
     /** The candidate of least loss; ties go to the smaller charge. */
-    private static OptionalInt best(PlanningCase on, List<Integer> candidates) {
-        return rated(on, candidates)
+    private static OptionalInt best(PlanningCase on, List<Integer> candidates, Outlook outlook) {
+        return rated(on, candidates, outlook)
                 .min(Comparator.comparingDouble(Worth::loss))
                 .map(worth -> OptionalInt.of(worth.steps()))
                 .orElse(OptionalInt.empty());
     }
 
     /** What every candidate that all safeguards allow is worth, the smallest first. */
-    private static Stream<Worth> rated(PlanningCase on, List<Integer> candidates) {
-        Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
+    private static Stream<Worth> rated(PlanningCase on, List<Integer> candidates, Outlook outlook) {
         return candidates.stream()
                 .filter(steps -> Safeguards.checkTest(on, steps).isEmpty())
                 .map(steps -> Worth.of(outlook.after(on.logRatio(steps)), on, steps));
@@ -179,8 +179,10 @@ public final class Planner {
     public static List<Worth> compared(PlanningCase on) {
         int highest = highestWithinLimits(on);
         int top = highest < 1 ? 0 : highestAllowed(on, highest);
+        Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
         return top < 1
                 ? List.of()
-                : rated(on, candidates(on, top, Target.of(on))).toList();
+                : rated(on, candidates(on, top, Target.of(on, outlook), outlook), outlook)
+                        .toList();
     }
 }

@@ -2,6 +2,7 @@ package org.sunder.engine.planning;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.sunder.engine.learning.Outlook;
 
 /**
  * The charge to fly: the smallest on the grid whose predictive chance of separating reaches the target reliability. Where no
@@ -19,8 +20,13 @@ record Target(int steps, double logRatio, double chance, double excess) {
     static final double ROUNDING = 1e-9;
 
     static Target of(PlanningCase on) {
+        return of(on, new Outlook(on.posterior(), on.goal().reliability()));
+    }
+
+    /** As {@link #of(PlanningCase)}, where the outlook from its posterior is known. */
+    static Target of(PlanningCase on, Outlook outlook) {
         double reliability = on.goal().reliability();
-        double x = on.posterior().logRatioFor(reliability);
+        double x = on.posterior().logRatioFor(reliability, outlook.logRatioFor(reliability));
         int steps = on.stepsReaching(x);
         double chance = on.posterior().pSeparated(on.logRatio(steps));
         if (chance < reliability) {

@@ -27,7 +27,8 @@ final class WeightedDraws {
                 priors.bandMedian() * StrictMath.exp(priors.bandLogSd() * random.nextGaussian()),
                 0.15 * random.nextGaussian(),
                 0.10,
-                1);
+                1,
+                0);
         double mean = priors.meanSd() * random.nextGaussian();
         double ta = Math.abs(priors.airframeScale() * random.nextGaussian());
         double tj = Math.abs(priors.jointScale() * random.nextGaussian());
