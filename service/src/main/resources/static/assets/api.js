@@ -33,7 +33,7 @@ export async function ask(method, path, body, headers) {
     const type = response.headers.get('content-type') || '';
     const wait = Number(response.headers.get('retry-after')) || 0;
     if (response.status === 401) return new Answer(401, null, wait);
-    if (response.status === 204) return new Answer(204, null, wait);
+    if (response.status === 204 || response.status === 304) return new Answer(response.status, null, wait);
     const own = response.ok ? type.startsWith('application/json') : type.startsWith('application/problem+json');
     if (!own) throw new NoAnswer('what answered is not the service');
     return new Answer(response.status, await response.json(), wait, response.headers.get('etag'));

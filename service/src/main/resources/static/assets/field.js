@@ -53,13 +53,14 @@ async function show(moved) {
 async function showList() {
   document.title = 'At the field – Sunder';
   const list = h('div', { id: 'joints' });
-  view.replaceChildren(h('h1', { tabindex: '-1' }, 'Which joint?'), list);
+  view.replaceChildren(h('h1', { tabindex: '-1' }, 'Which joint?'), list, h('p', { id: 'ready', class: 'small' }));
   await fillList();
 }
 
 async function fillList() {
   const list = document.getElementById('joints');
   if (!list) return;
+  document.getElementById('ready').textContent = readiness();
   const known = await joints();
   if (known.length === 0) {
     list.replaceChildren(h('p', {}, nothingKnown()));
@@ -74,6 +75,13 @@ async function fillList() {
       h('span', {}, about(joint)))))))));
 }
 
+/** Whether this page works without network now. */
+function readiness() {
+  const more = freshness.left ? ' The ' + freshness.left + ' joints that nothing happened at for longest are not kept.' : '';
+  if (freshness.ready) return 'Every plan is kept on this phone: ready without network.' + more;
+  return freshness.state === 'asking' ? 'Plans are being brought to this phone…' : '';
+}
+
 function nothingKnown() {
   if (freshness.state === 'fresh') return ['There is no joint yet. ', h('a', { href: '/' }, 'Begin with an airframe.')];
   if (freshness.state === 'unreachable') return 'The service cannot be reached, and this phone knows no joint yet.';
@@ -83,8 +91,15 @@ function nothingKnown() {
 
 function about(joint) {
   const event = joint.event === 'other' ? '' : joint.event + ' · ';
-  if (!joint.advice) return event + 'not heard of yet';
-  return event + 'evidence ' + joint.advice.evidence + ' · ' + tests(joint.advice.basis.tests) + ' counted';
+  return event + answer(joint.advice, joint) + ' · evidence ' + joint.advice.evidence + ' · ' + tests(joint.advice.basis.tests) + ' counted';
+}
+
+/** The answer for a joint in three words. */
+function answer(advice, joint) {
+  const named = advice.charge || advice.flightCharge;
+  const charge = named ? shown(named.value, joint.measure.value) + ' ' + named.unit : '';
+  if (advice.decision === 'fire') return 'fire ' + charge + ' next';
+  return advice.decision === 'stop' ? 'fly ' + charge : 'change the setup';
 }
 
 function tests(n) {
@@ -122,8 +137,8 @@ async function fillJoint() {
   const known = await entries();
   const next = outlook(joint, pendingOf(known, id));
   document.getElementById('next').replaceChildren(...nextParts(joint, next));
-  form.prefill(joint, next);
-  fillKept(known.filter((e) => e.jointId === id), (entry) => form.correct(entry));
+  form.prefill(joint, next, freshness.state);
+  fillKept(known.filter((e) => e.jointId === id), joint.tests || [], (entry) => form.correct(entry));
 }
 
 const named = (mass, joint) => [h('span', { class: 'figure' }, shown(mass.value, joint.measure.value)), ' ', mass.unit];
@@ -155,6 +170,7 @@ function limits(joint) {
   if (!advice) return [];
   return [
     h('p', {}, 'Never more than ', h('strong', {}, String(advice.ceiling.value), ' ', advice.ceiling.unit), ' here, whatever happens.'),
+    ...(joint.flags || []).map((flag) => h('p', { class: 'flag' }, flag.text)),
     h('p', { class: 'small' }, 'Setup revision ' + advice.basis.setupRevision + ', ' + tests(advice.basis.tests) + ' counted, evidence ' + advice.evidence
       + '; as the service said at ' + clock(joint.at) + '.'),
   ];

@@ -18,17 +18,21 @@ function stateWords(entry) {
 }
 
 /**
- * Lists the tests of a joint, newest first.
+ * Lists the tests of a joint, newest first: those that this phone saved, and what else the service knows.
  *
+ * @param others the last tests of all phones
  * @param correct called with a refused entry that is to be corrected
  */
-export function fillKept(kept, correct) {
-  const again = () => fillKept(kept, correct);
+export function fillKept(kept, others, correct) {
+  const again = () => fillKept(kept, others, correct);
+  const own = new Set(kept.map((entry) => entry.testId));
+  const rest = others.filter((test) => !own.has(test.id));
   const section = document.getElementById('kept');
   const focused = document.activeElement && document.activeElement.id;
   section.replaceChildren(
     h('h2', { id: 'kept-title' }, 'Tests from this phone'),
-    kept.length === 0 ? h('p', {}, 'None yet.') : h('ol', { class: 'kept' }, [...kept].reverse().map((entry) => keptItem(entry, correct, again))));
+    kept.length === 0 ? h('p', {}, 'None yet.') : h('ol', { class: 'kept' }, [...kept].reverse().map((entry) => keptItem(entry, correct, again))),
+    ...(rest.length === 0 ? [] : [h('h2', {}, 'Tests logged elsewhere'), h('ol', { class: 'kept elsewhere' }, rest.map(otherItem))]));
   if (focused && focused.startsWith('undo-')) {
     const same = document.getElementById(focused);
     if (same) same.focus();
@@ -44,6 +48,12 @@ function keptItem(entry, correct, again) {
     entry.state === 'refused' ? refusal(entry, correct) : null,
     entry.surprise ? h('div', { class: 'surprise' }, h('p', {}, 'This outcome was hardly expected. Before you believe it:'), h('ul', {}, entry.surprise.questions.map((q) => h('li', {}, q)))) : null,
     entry.state !== 'refused' && !back ? takeBack(entry, again) : null);
+}
+
+function otherItem(test) {
+  return h('li', { class: 'other' },
+    h('p', {}, mark(test.counted ? test.outcome : 'void'), ' ', test.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, test.charge.value + ' ' + test.charge.unit), ' ', test.outcome, test.damaged ? ', it broke something' : '', ', ' + clock(test.firedAt)),
+    test.counted ? null : h('p', { class: 'state' }, 'Void: ' + (test.marks.length ? test.marks[test.marks.length - 1].reason : test.finding || 'not counted')));
 }
 
 function refusal(entry, correct) {

@@ -1,108 +1,111 @@
-// What this phone knows of joints: names, the service's last advice, and the tree planned from it.
+// What this phone knows of joints: the field kit, all of it in one answer. Plans take the service longest, so the answers without
+// them are asked for first and shown at once; nothing that did not change is sent again.
 
 import { all, change, changed, get, write } from './store.js';
-import { NoAnswer, SignedOut, ask, read } from './api.js';
+import { NoAnswer, SignedOut, ask } from './api.js';
 import { advanced, sameBasis } from './plan.js';
 
+const KIT = '/api/field-kit';
 const DEPTH = 4;
 
-/** Where the last refresh stands: 'asking', 'fresh', 'unreachable', 'signed-out' or null. */
-export const freshness = { state: null };
+/** Where the last refresh stands: 'asking', 'fresh', 'unreachable', 'signed-out' or null; whether every plan is kept; joints left out. */
+export const freshness = { state: null, ready: false, left: 0 };
 
 let refreshing = null;
+let wanted = null; // a joint whose refresh was asked for while another ran
+let learnings = 0; // what was learned while an answer was on its way makes that answer old
 
-/** Reads airframes, joints and plans anew; one refresh runs at a time. */
+/** Takes the kit anew, the given joint first; one refresh runs at a time, and one asked for meanwhile follows it. */
 export function refresh(firstJoint) {
-  if (!refreshing) {
-    freshness.state = 'asking';
-    refreshing = reading(firstJoint)
-      .then(() => { freshness.state = 'fresh'; })
-      .catch((failure) => {
-        if (failure instanceof SignedOut) freshness.state = 'signed-out';
-        else if (failure instanceof NoAnswer) freshness.state = 'unreachable';
-        else throw failure;
-      })
-      .finally(() => {
-        refreshing = null;
-        changed();
-      });
+  if (refreshing) {
+    wanted = { firstJoint };
+    return refreshing;
   }
+  freshness.state = 'asking';
+  refreshing = reading(firstJoint)
+    .then(() => { freshness.state = 'fresh'; })
+    .catch((failure) => {
+      wanted = null;
+      if (failure instanceof SignedOut) freshness.state = 'signed-out';
+      else if (failure instanceof NoAnswer) freshness.state = 'unreachable';
+      else throw failure;
+    })
+    .finally(() => {
+      refreshing = null;
+      changed();
+      if (wanted) {
+        const next = wanted;
+        wanted = null;
+        refresh(next.firstJoint);
+      }
+    });
   return refreshing;
 }
 
 async function reading(firstJoint) {
-  if (firstJoint && (await get('joints', firstJoint))) await refreshPlan(firstJoint);
-  const found = [];
-  for (const airframe of await everyAirframe()) {
-    const list = await read('/api/airframes/' + airframe.id + '/joints');
-    for (const joint of (list && list.items) || []) found.push({ airframe, joint });
+  if (firstJoint) await take('joint=' + firstJoint + '&depth=' + DEPTH, null, keepOne);
+  await take('depth=0', 'quick', keepAll);
+  await take('depth=' + DEPTH, 'whole', keepAll);
+  freshness.ready = true;
+}
+
+/** Asks for a kit and keeps it, unless it is the one kept; asks again where something was learned meanwhile. */
+async function take(query, name, keep) {
+  for (;;) {
+    const before = learnings;
+    const tags = (await get('facts', 'kit')) || { name: 'kit' };
+    const answer = await ask('GET', KIT + '?' + query, undefined, name && tags[name] ? { 'if-none-match': tags[name] } : {});
+    if (answer.status === 401) throw new SignedOut();
+    if (before !== learnings) continue;
+    if (answer.ok) {
+      freshness.left = answer.body.left;
+      await keep(answer.body.joints, name && { ...tags, [name]: answer.etag });
+      changed();
+    }
+    return;
   }
-  await keep(found);
-  changed();
-  const order = found.map((f) => f.joint.id).sort((a, b) => (b === firstJoint) - (a === firstJoint));
-  for (const id of order) await refreshPlan(id);
 }
 
-async function everyAirframe() {
-  const items = [];
-  let cursor = null;
-  do {
-    const page = await read('/api/airframes?limit=200' + (cursor ? '&cursor=' + encodeURIComponent(cursor) : ''));
-    if (!page) break;
-    items.push(...page.items);
-    cursor = page.next;
-  } while (cursor);
-  return items;
+async function keepOne(found) {
+  await change('joints', found[0].id, (before) => record(found[0], before || { index: 0 }));
 }
 
-/** Stores what joints there are; what is known of their plans stays. */
-async function keep(found) {
-  await write(['joints'], ([joints]) => {
+/** Stores what joints there are, and the tags of the kits kept; a plan that still holds stays. */
+function keepAll(found, tags) {
+  return write(['joints', 'facts'], ([joints, facts]) => {
     const read = joints.getAll();
     read.onsuccess = () => {
       const before = new Map(read.result.map((joint) => [joint.id, joint]));
       joints.clear();
-      found.forEach(({ airframe, joint }, index) => {
-        const measure = (joint.setup && joint.setup.measure) || { value: 0.05, unit: 'g' };
-        joints.put({
-          ...before.get(joint.id), id: joint.id, index, airframeId: airframe.id, airframe: airframe.name, units: airframe.units,
-          name: joint.name, event: joint.event, measure: { value: String(measure.value), unit: measure.unit },
-        });
-      });
+      found.forEach((joint, index) => joints.put(record(joint, { ...before.get(joint.id), index })));
+      facts.put(tags);
     };
   });
 }
 
-/** Reads the advice of a joint, and its tree where that rests on something else than the one kept. */
-async function refreshPlan(id) {
-  const advice = await read('/api/joints/' + id + '/next-charge');
-  if (!advice) return;
-  const joint = await keepAdvice(id, advice);
-  changed();
-  if (joint && !(joint.tree && sameBasis(joint.tree.basis, advice.basis))) await refreshTree(id);
-}
-
-function keepAdvice(id, advice) {
-  return change('joints', id, (joint) => joint && { ...joint, advice, at: new Date().toISOString() });
-}
-
-async function refreshTree(id) {
-  const ladder = await read('/api/joints/' + id + '/ladder?depth=' + DEPTH);
-  if (!ladder) return;
-  await change('joints', id, (joint) => joint && { ...joint, tree: { first: ladder.first, basis: ladder.basis } });
-  changed();
+function record(joint, before) {
+  const { plan, measure, ...rest } = joint;
+  const kept = before.tree && sameBasis(before.tree.basis, joint.advice.basis) ? before.tree : null;
+  return {
+    ...before, ...rest,
+    measure: { value: String(measure.value), unit: measure.unit },
+    at: new Date().toISOString(),
+    tree: plan ? { first: plan, basis: joint.advice.basis } : kept,
+  };
 }
 
 /** Takes in what the service said when it stored or voided a test. */
 export async function learned(entry, next) {
-  const joint = await change('joints', entry.jointId, (known) => known && {
+  learnings++;
+  freshness.ready = false;
+  await change('joints', entry.jointId, (known) => known && {
     ...known,
     advice: next,
     at: new Date().toISOString(),
     tree: entry.undone ? null : advanced(known, entry, next),
   });
   changed();
-  if (joint) refreshTree(entry.jointId).catch(() => {}); // the tree kept stays until the next refresh
+  refresh(entry.jointId); // the plans of all joints rest on every test
 }
 
 /** Joints in the order of the service. */

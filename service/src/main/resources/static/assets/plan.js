@@ -68,13 +68,17 @@ export function advanced(joint, entry, next) {
   return { first: branch.step, basis: next.basis };
 }
 
-/** Why a charge may not be logged, or null: the ceiling that this phone knows holds without network too. */
-export function chargeFault(joint, charge, unit) {
+/** Why a charge cannot be logged, or null. */
+export function chargeFault(charge) {
   if (charge === null) return 'Type the charge as a number, such as 0.85.';
   if (compare(charge, '0') === 0) return 'A charge is more than nothing.';
-  const ceiling = joint.advice && joint.advice.ceiling;
-  if (ceiling && ceiling.unit === unit && compare(charge, String(ceiling.value)) > 0) {
-    return 'That is above the ceiling of ' + ceiling.value + ' ' + ceiling.unit + '. It is not taken into the log.';
-  }
   return null;
+}
+
+/** What to mind of a charge that was fired though no plan would name it, or null. */
+export function chargeCaution(joint, charge, unit) {
+  const ceiling = joint.advice && joint.advice.ceiling;
+  return charge !== null && ceiling && ceiling.unit === unit && compare(charge, String(ceiling.value)) > 0
+    ? 'That is above the ceiling of ' + ceiling.value + ' ' + ceiling.unit + '. If it was really fired, save it: it is marked as beyond the ceiling. Look the airframe over before anything else.'
+    : null;
 }

@@ -1,7 +1,7 @@
 // The report of one test: prefilled from the plan, kept while it is typed, written down before anything is sent.
 
 import { announce, h, mark } from './dom.js';
-import { chargeFault } from './plan.js';
+import { chargeCaution, chargeFault } from './plan.js';
 import { parse, shown, step } from './decimal.js';
 import { newKey, save } from './outbox.js';
 import { get, write } from './store.js';
@@ -31,7 +31,10 @@ export function makeForm(joint, draft, whenSaved) {
   let timeTouched = Boolean(draft && draft.timeTouched);
   let tapped = (draft && draft.tapped) || null;
   let planned = null; // the charge that the plan names, as text
+  let known = joint; // the joint as this phone knows it now
+  let asking = false; // whether the service is being asked
   let saving = false;
+  let waiting = false; // saved as soon as the planned charge is here
 
   const charge = h('input', { id: 'charge', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'charge-fault', value: (draft && draft.charge) || '' });
   const fired = h('input', { id: 'fired', type: 'datetime-local', 'aria-describedby': 'fired-fault', value: draft && (draft.timeTouched || draft.tapped) ? draft.fired : localText(new Date()) });
@@ -48,6 +51,7 @@ export function makeForm(joint, draft, whenSaved) {
   const title = h('h2', { id: 'report-title' });
   const firedLabel = h('label', { for: 'fired' });
   const hint = h('p', { id: 'charge-hint', class: 'small' });
+  const caution = h('p', { id: 'charge-caution', class: 'flag', role: 'status' });
   const button = h('button', { class: 'main-action' }, 'Save this test');
   const more = h('details', { open: Boolean(draft && (draft.notes || draft.speed || draft.distance)) });
   const chosen = () => (radios.find((r) => r.checked) || {}).value || null;
@@ -61,7 +65,7 @@ export function makeForm(joint, draft, whenSaved) {
       h('div', { class: 'stepper' },
         h('button', { type: 'button', 'aria-label': 'One step less', onclick: () => move(-1) }, '−'), charge,
         h('button', { type: 'button', 'aria-label': 'One step more', onclick: () => move(1) }, '+')),
-      hint, faults.charge),
+      hint, caution, faults.charge),
     h('div', { class: 'field' }, firedLabel, fired, faults.fired),
     h('label', { class: 'check' }, damaged, h('span', {}, 'It broke something')),
     h('fieldset', { class: 'occasions' }, h('legend', {}, 'Where it was fired'),
@@ -94,11 +98,17 @@ export function makeForm(joint, draft, whenSaved) {
     hint.textContent = 'Steps of ' + joint.measure.value + ' ' + unit + (named ? '; the plan names ' + named + ' ' + unit + '.' : '.');
   }
 
+  /** The caution beside a charge beyond the ceiling that this phone knows. */
+  function mind() {
+    caution.textContent = chargeCaution(known, parse(charge.value), unit) || '';
+  }
+
   function move(direction) {
     const now = parse(charge.value);
     charge.value = now === null ? joint.measure.value : step(now, joint.measure.value, direction);
     chargeTouched = true;
     say('charge', null);
+    mind();
     announce(charge.value + ' ' + unit);
     remember();
   }
@@ -119,7 +129,11 @@ export function makeForm(joint, draft, whenSaved) {
   }
 
   element.addEventListener('input', (event) => {
-    if (event.target === charge) chargeTouched = true;
+    if (event.target === charge) {
+      chargeTouched = true;
+      waiting = false;
+      mind();
+    }
     if (event.target.name === 'occasion') arrange();
     if (event.target === fired) timeTouched = true;
     if (event.target.name === 'outcome') {
@@ -139,7 +153,7 @@ export function makeForm(joint, draft, whenSaved) {
     const typedSpeed = speed.value.trim() === '' ? null : parse(speed.value);
     const when = timeTouched ? withOffset(fired.value) : tapped || firedNow();
     let wrong = say('outcome', chosen() ? null : 'Choose what it did.');
-    wrong = say('charge', chargeFault(fresh, number, unit)) || wrong;
+    wrong = say('charge', chargeFault(number)) || wrong;
     wrong = say('fired', when ? null : 'Give the day and the time it was fired.') || wrong;
     let speedFault = null;
     if (speed.value.trim() !== '' && typedSpeed === null) speedFault = 'Type the speed as a number, or leave it empty.';
@@ -152,6 +166,12 @@ export function makeForm(joint, draft, whenSaved) {
   async function submit(event) {
     event.preventDefault();
     if (saving) return;
+    if (chosen() && charge.value === '' && asking && !flown()) {
+      waiting = true;
+      say('form', 'Saved as soon as the planned charge is here; or type what was loaded.');
+      announce(faults.form.textContent);
+      return;
+    }
     saving = true;
     button.disabled = true;
     try {
@@ -206,10 +226,18 @@ export function makeForm(joint, draft, whenSaved) {
 
   return {
     element,
-    prefill(fresh, next) {
+    prefill(fresh, next, state) {
+      known = fresh;
+      asking = state === 'asking';
       const step = next.step && next.step.decision !== 'change-setup' ? next.step : null;
       planned = step && { text: shown((step.charge || step.flightCharge).value, fresh.measure.value), flight: step.decision === 'stop' };
       arrange();
+      if (charge.value !== '' && !chargeFault(parse(charge.value))) say('charge', null);
+      if (waiting && (charge.value !== '' || !asking)) {
+        waiting = false;
+        say('form', null);
+        element.requestSubmit();
+      }
     },
     /** Turns to a flight, as long as nothing is typed. */
     fly() {

@@ -99,7 +99,11 @@ public class Advising {
      * @param depth firings to look ahead, 1 to {@link Ladder#DEEPEST}
      */
     public LadderAdvice ladder(UUID jointId, int depth) {
-        FleetSnapshot fleet = fleets.current();
+        return ladder(fleets.current(), jointId, depth);
+    }
+
+    /** The tests at a joint of a fleet rolled forward over their outcomes. */
+    LadderAdvice ladder(FleetSnapshot fleet, UUID jointId, int depth) {
         return findings.answer(fleet, new LadderOf(jointId, depth), () -> {
             JointCase joint = joint(fleet, jointId);
             return new LadderAdvice(

@@ -30,7 +30,7 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
 
     /** The setup in physics. */
     JointPhysics physics() {
-        return logged.physics().get(setup.revision() - 1);
+        return logged.physics(setup);
     }
 
     /** Step of charges. */

@@ -62,6 +62,11 @@ record LoggedJoint(
         return setups.get(revision - 1);
     }
 
+    /** What a setup of it is in physics. */
+    JointPhysics physics(Setup setup) {
+        return physics.get(setup.revision() - 1);
+    }
+
     /** The physics of the setup that a test was fired in. */
     JointPhysics physicsOf(GroundTest test) {
         return physics.get(test.setupRevision() - 1);
@@ -85,7 +90,7 @@ record LoggedJoint(
     JointLog log() {
         List<SetupLog> logs = new ArrayList<>();
         for (Setup setup : setups) {
-            JointPhysics in = physics.get(setup.revision() - 1);
+            JointPhysics in = physics(setup);
             logs.add(new SetupLog(
                     in.uncertainty().total(),
                     tests.stream()

@@ -58,7 +58,7 @@ public class TestLogging {
         FleetSnapshot fleet = fleets.current();
         LoggedJoint joint = fleet.joint(jointId);
         Setup setup = joint.setup(revision);
-        JointPhysics physics = joint.physics().get(setup.revision() - 1);
+        JointPhysics physics = joint.physics(setup);
         tests.refuseFuture(report.firedAt());
         refuseImpossible(report.charge(), joint, setup);
         refuseOddSpeed(report);
@@ -110,7 +110,7 @@ public class TestLogging {
     }
 
     private static void refuseImpossible(Mass charge, LoggedJoint joint, Setup setup) {
-        double ceiling = joint.physics().get(setup.revision() - 1).ceiling().chargeKg();
+        double ceiling = joint.physics(setup).ceiling().chargeKg();
         Mass measure = Measure.of(setup.sheet());
         String most = Display.limit(ceiling, measure).value() + " " + measure.unit();
         String given = charge.value().toPlainString() + " " + charge.unit();

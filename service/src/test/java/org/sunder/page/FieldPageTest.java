@@ -187,13 +187,55 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
-    void refusesAChargeAboveTheStoredCeilingWithoutNetworkToo() {
+    void warnsOfAChargeAboveTheStoredCeilingWithoutNetworkTooAndTakesWhatWasFired() {
         openJoint();
         weather.turns(Sky.DOWN);
         phone.type("#charge", "2,1");
+        phone.says("#charge-caution", "above the ceiling of 2.082 g");
         log("none");
-        phone.says("#charge-fault", "above the ceiling of 2.082 g");
-        assertThat(phone.all(".entry")).isEmpty();
+        phone.says(".state", WAITS);
+        phone.says("#next", "The stored plan ends here");
+        weather.turns(Sky.CLEAR);
+        phone.click("#unsent button");
+        phone.says(".state", SENT);
+        assertThat(tests().get(0).path("beyond").get(0).asString()).isEqualTo("ceiling");
+    }
+
+    @Test
+    void keepsAnOutcomeTappedBeforeTheAdviceHasComeAndSavesItWhenItComes() {
+        phone.go(weather.url("/field"));
+        phone.find("a[href='/field/" + jointId + "']");
+        phone.script("const store = '/assets/store.js'; return import(store).then(({ change }) => change('joints', arguments[0],"
+                + " j => ({ ...j, advice: null, tree: null })))", jointId.toString());
+        weather.turns(Sky.SLOW);
+        phone.click("a[href='/field/" + jointId + "']");
+        log("partial");
+        phone.says("#form-fault", "Saved as soon as the planned charge is here");
+        weather.turns(Sky.CLEAR);
+        phone.says(".state", SENT);
+        assertThat(tests().get(0).path("outcome").asString()).isEqualTo("partial");
+        assertThat(phone.text("#charge-fault")).isEmpty();
+    }
+
+    @Test
+    void saysWhenItIsReadyWithoutNetworkAndAsksForNothingAgainThatStands() {
+        phone.go(weather.url("/field"));
+        phone.says("#ready", "ready without network");
+        phone.says("#joints", "fire 0.85 g next");
+        int asked = weather.asked("/api/field-kit");
+        assertThat(asked).isEqualTo(2);
+        assertThat(weather.asked("/api/airframes")).isZero();
+        phone.go(weather.url("/field"));
+        phone.says("#ready", "ready without network");
+        assertThat(weather.asked("/api/field-kit")).isEqualTo(4);
+        assertThat(weather.answered(304)).isEqualTo(2);
+    }
+
+    @Test
+    void showsWhatOtherPhonesLogged() {
+        client.post("/api/joints/" + jointId + "/ground-tests", org.sunder.Samples.test("0.80", "none"));
+        openJoint();
+        phone.says(".other", "0.80 g none");
     }
 
     @Test

@@ -1,0 +1,68 @@
+package org.sunder.advice.web;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.sunder.advice.FieldKit;
+import org.sunder.airframe.DeploymentEvent;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.UnitSystem;
+import org.sunder.caution.CautionView;
+import org.sunder.engine.physics.Warning;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.GroundTestView;
+
+/** All that a phone needs to work without network. */
+@Schema(name = "FieldKit", description = "All that a phone needs to work without network.")
+record FieldKitView(
+        @Schema(description = "Joints of airframes in use, the one that something happened at last first.")
+        List<JointView> joints,
+
+        @Schema(description = "How many more joints there are than were asked for.", example = "0")
+        int left,
+
+        List<CautionView> cautions) {
+
+    /** A joint. */
+    @Schema(name = "FieldKitJoint", description = "What a phone needs of one joint.")
+    record JointView(
+            UUID id,
+            UUID airframeId,
+            @Schema(example = "Bittern") String airframe,
+            UnitSystem units,
+            @Schema(example = "nose to bay") String name,
+            DeploymentEvent event,
+
+            @Schema(description = "Step of charges.") Mass measure,
+
+            NextChargeView advice,
+
+            @Schema(description = "The plan from here on; left out where no depth was asked for.")
+            LadderView.@Nullable StepView plan,
+
+            @Schema(description = "Its last firings on the ground and in flight, whoever logged them, newest first.")
+            List<GroundTestView> tests,
+
+            @Schema(description = "What a person should know of its setup.")
+            List<Warning> flags) {}
+
+    static FieldKitView of(FieldKit kit) {
+        return new FieldKitView(kit.joints().stream().map(FieldKitView::joint).toList(), kit.left(), CautionView.all());
+    }
+
+    private static JointView joint(FieldKit.KitJoint joint) {
+        return new JointView(
+                joint.joint().id(),
+                joint.airframe().id(),
+                joint.airframe().name(),
+                joint.airframe().units(),
+                joint.joint().name(),
+                joint.joint().event(),
+                joint.next().measure(),
+                AdviceViews.next(joint.next(), new Display(joint.airframe().units())),
+                joint.ladder() == null ? null : LadderViews.of(joint.ladder()).first(),
+                joint.tests().stream().map(GroundTestView::of).toList(),
+                joint.flags());
+    }
+}
