@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.sunder.Thorough;
 
 /** What a tree of airframes, joints and setups must do whatever the numbers. */
 class FleetModelTest {
@@ -82,7 +83,8 @@ class FleetModelTest {
     }
 
     private static void compare(FleetLog log) {
-        WeightedDraws draws = new WeightedDraws(STANDARD, log, new Random(20240611), 1_000_000);
+        WeightedDraws draws =
+                new WeightedDraws(STANDARD, log, new Random(20240611), Thorough.count(250_000, 1_000_000));
         FleetModel model = FleetModel.of(log, STANDARD);
         check(model.leaf(new Leaf.Logged(0, 0, 0)), draws.setup(0, 0, 0));
         check(model.leaf(new Leaf.Logged(0, 0, 1)), draws.setup(0, 0, 1));
