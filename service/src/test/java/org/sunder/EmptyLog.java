@@ -3,6 +3,8 @@ package org.sunder;
 import java.util.List;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.test.context.TestContext;
+import org.springframework.test.context.TestExecutionListener;
 
 /** Empties the log, so that what a browser meets does not depend on the tests before, and no large fleet is computed anew. */
 @TestComponent
@@ -24,6 +26,15 @@ public class EmptyLog {
 
     EmptyLog(JdbcTemplate jdbc) {
         this.jdbc = jdbc;
+    }
+
+    /** Each class begins with an empty log, whichever came before: what it computes does not grow with the run. */
+    public static final class BeforeEachClass implements TestExecutionListener {
+
+        @Override
+        public void beforeTestClass(TestContext context) {
+            context.getApplicationContext().getBean(EmptyLog.class).empty();
+        }
     }
 
     /** Takes every airframe, test and thing of the stock out; flyers and keys stay. */

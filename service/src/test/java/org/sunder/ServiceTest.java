@@ -9,6 +9,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.context.annotation.Import;
 import org.springframework.test.context.ContextConfiguration;
+import org.springframework.test.context.TestExecutionListeners;
 import org.sunder.postgres.NeedsContainers;
 
 /** The whole service on a free port with the database of the run; one context for all tests that ask for it. */
@@ -19,4 +20,7 @@ import org.sunder.postgres.NeedsContainers;
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
 @ContextConfiguration(initializers = TestDatabase.class)
 @Import({Client.class, EmptyLog.class})
+@TestExecutionListeners(
+        listeners = EmptyLog.BeforeEachClass.class,
+        mergeMode = TestExecutionListeners.MergeMode.MERGE_WITH_DEFAULTS)
 public @interface ServiceTest {}

@@ -1,11 +1,11 @@
 package org.sunder;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -25,11 +25,8 @@ public final class StartedService implements AutoCloseable {
      */
     public StartedService(Path folder, String... settings) throws IOException {
         this.folder = folder;
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                SunderApplication.class.getName()));
+        List<String> command = new ArrayList<>(java());
+        command.add(SunderApplication.class.getName());
         command.addAll(List.of(settings));
         if (List.of(settings).stream().noneMatch(setting -> setting.startsWith("--server.port"))) {
             command.add("--server.port=0");
@@ -43,22 +40,34 @@ public final class StartedService implements AutoCloseable {
                 .start();
     }
 
+    /** How a program of the tests is started: it runs for seconds, so what it runs is not compiled for long. */
+    public static List<String> java() {
+        return List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"));
+    }
+
     /** Waits until it listens. */
-    public int port() throws IOException, InterruptedException {
-        for (int i = 0; i < 1200 && process.isAlive(); i++) {
-            Matcher started = PORT.matcher(log());
-            if (started.find()) {
-                return Integer.parseInt(started.group(1));
-            }
-            Thread.sleep(100);
+    public int port() throws InterruptedException {
+        Patience.until(() -> !process.isAlive() || PORT.matcher(log()).find(), Patience.of(process));
+        Matcher started = PORT.matcher(log());
+        if (!started.find()) {
+            throw new IllegalStateException(log());
         }
-        throw new IllegalStateException(log());
+        return Integer.parseInt(started.group(1));
     }
 
     /** Everything it wrote, also to standard error. */
-    public String log() throws IOException {
+    public String log() {
         Path log = folder.resolve("log");
-        return Files.exists(log) ? Files.readString(log) : "";
+        try {
+            return Files.exists(log) ? Files.readString(log) : "";
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Asks it to stop, as a service manager does. */
@@ -68,7 +77,7 @@ public final class StartedService implements AutoCloseable {
 
     /** Waits for its end. */
     public int exitValue() throws InterruptedException {
-        if (!process.waitFor(120, TimeUnit.SECONDS)) {
+        if (!Patience.until(() -> !process.isAlive(), Patience.of(process))) {
             throw new IllegalStateException("still running");
         }
         return process.exitValue();

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.sunder.Client;
+import org.sunder.EmptyLog;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
 import tools.jackson.databind.JsonNode;
@@ -20,11 +21,15 @@ class WalkTest {
     @Autowired
     Client client;
 
+    @Autowired
+    EmptyLog emptyLog;
+
     String airframe = "";
     String joint = "";
 
     @BeforeEach
     void prepare() {
+        emptyLog.empty();
         airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
         joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
     }

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sunder.StartedService;
 
 /** A process killed under load: every write it acknowledged is there afterwards. */
 class KilledProcessTest {
@@ -40,12 +41,9 @@ class KilledProcessTest {
     }
 
     private static List<String> killedAfter(Class<?> program, String url) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        program.getName(),
-                        url)
+        List<String> command = new ArrayList<>(StartedService.java());
+        command.addAll(List.of(program.getName(), url));
+        Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
         List<String> acknowledged = new ArrayList<>();

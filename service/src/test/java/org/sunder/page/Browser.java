@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
@@ -26,8 +28,8 @@ import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.util.FileSystemUtils;
+import org.sunder.Patience;
 
 /**
  * A real browser, as a phone would be. Where the machine has none, tests that ask for one are skipped and say so; with
@@ -41,8 +43,8 @@ final class Browser implements AutoCloseable {
     private static final Path CHROMIUM = path("SUNDER_CHROMIUM", "/usr/bin/chromium");
     private static final Path DRIVER = path("SUNDER_CHROMEDRIVER", "/usr/bin/chromedriver");
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
-    private static final Duration PATIENCE = Duration.ofSeconds(40);
-    private static final Duration GLANCE = Duration.ofMillis(30); // between two looks at a page
+    private static final Duration GLANCE = Duration.ofMillis(40); // between two looks at a page
+    private static final Duration LOOK = Duration.ofSeconds(1); // between two looks whether anything moves
 
     private static final Logger DRIVER_LOG = Logger.getLogger("org.openqa.selenium");
 
@@ -130,8 +132,8 @@ final class Browser implements AutoCloseable {
         options.addArguments("--disable-component-update", "--disable-background-networking", "--no-first-run");
         options.addArguments("--user-data-dir=" + profile.toAbsolutePath());
         options.addArguments(more);
-        options.setPageLoadTimeout(PATIENCE);
-        options.setScriptTimeout(PATIENCE);
+        options.setPageLoadTimeout(Patience.LAST_NET);
+        options.setScriptTimeout(Patience.LAST_NET);
         ChromeDriverService service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(DRIVER.toFile())
                 .usingAnyFreePort()
@@ -217,11 +219,50 @@ final class Browser implements AutoCloseable {
                         : null);
     }
 
-    <T> T until(String what, Function<WebDriver, T> condition) {
-        return new WebDriverWait(driver, PATIENCE, GLANCE)
-                .ignoring(WebDriverException.class)
-                .withMessage(() -> what + "; the page says: " + shown())
-                .until(condition);
+    /** Waits until a condition has a value, for as long as the page or what it asked for moves. */
+    <T> T until(String what, Function<WebDriver, @Nullable T> condition) {
+        Patience patience = new Patience(this::movement);
+        Instant looked = Instant.now();
+        WebDriverException last = null;
+        while (true) {
+            try {
+                T value = condition.apply(driver);
+                if (value != null) {
+                    return value;
+                }
+            } catch (WebDriverException e) {
+                last = e;
+            }
+            if (Duration.between(looked, Instant.now()).compareTo(LOOK) > 0) {
+                looked = Instant.now();
+                if (!patience.lasts()) {
+                    throw new TimeoutException(what + "; the page says: " + shown(), last);
+                }
+            }
+            sleep();
+        }
+    }
+
+    private static void sleep() {
+        try {
+            Thread.sleep(GLANCE.toMillis());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Where the page is, how much stands on it, and what it asked for. */
+    private List<Object> movement() {
+        Object page;
+        try {
+            page = driver.executeScript(
+                    "return location.href + ' ' + document.readyState + ' '"
+                            + " + document.documentElement.innerHTML.length + ' ' + performance.getEntriesByType('resource').length");
+        } catch (WebDriverException e) {
+            page = ""; // between two pages
+        }
+        return List.of(String.valueOf(page), Weather.movement());
     }
 
     private String shown() {

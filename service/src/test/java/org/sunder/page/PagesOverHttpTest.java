@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.sunder.Client;
+import org.sunder.EmptyLog;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
 
@@ -23,11 +24,15 @@ class PagesOverHttpTest {
     @Autowired
     Client client;
 
+    @Autowired
+    EmptyLog emptyLog;
+
     private String airframe;
     private String joint;
 
     @BeforeEach
     void anAirframe() {
+        emptyLog.empty();
         airframe = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Smew"))
                 .header("Location");
         joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * The network between phone and service, with everything that goes wrong at a field. Nothing that passes may run scripts or
@@ -48,6 +49,9 @@ final class Weather implements AutoCloseable {
     private static final Set<String> OWN = Set.of(
             "connection", "content-length", "host", "transfer-encoding", "upgrade", "expect", "origin", "keep-alive");
 
+    private static final AtomicLong MOVED = new AtomicLong();
+    private static final AtomicInteger UNDERWAY = new AtomicInteger();
+
     private final HttpClient client = HttpClient.newBuilder()
             .version(HttpClient.Version.HTTP_1_1)
             .followRedirects(HttpClient.Redirect.NEVER)
@@ -70,6 +74,11 @@ final class Weather implements AutoCloseable {
         sky = next;
     }
 
+    /** Differs from what it was before as long as anything passes through any weather. */
+    static long movement() {
+        return UNDERWAY.get() > 0 ? MOVED.incrementAndGet() : MOVED.get();
+    }
+
     /** How many posts reached the service. */
     int posted() {
         return posted.get();
@@ -85,6 +94,16 @@ final class Weather implements AutoCloseable {
     }
 
     private void pass(HttpExchange exchange) throws IOException {
+        UNDERWAY.incrementAndGet();
+        try {
+            passOn(exchange);
+        } finally {
+            MOVED.incrementAndGet();
+            UNDERWAY.decrementAndGet();
+        }
+    }
+
+    private void passOn(HttpExchange exchange) throws IOException {
         Sky now = sky;
         try (exchange;
                 InputStream in = exchange.getRequestBody()) {

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.sunder.Thorough;
 
 /** What a tree of airframes, joints and setups must do whatever the numbers. */
 class FleetModelTest {
@@ -46,13 +47,13 @@ class FleetModelTest {
     /** Against likelihood-weighted draws from the prior: no grid, no messages, no quadrature. */
     @Test
     void treeAgreesWithWeightedDrawsFromThePrior() {
-        compare(fleet());
+        compare(fleet(), Thorough.count(300_000, 1_000_000));
     }
 
     /** The same with two measured speeds, whose bias the fleet shares. */
     @Test
     void treeWithSpeedsAgreesWithWeightedDrawsFromThePrior() {
-        compare(fleetWithSpeeds());
+        compare(fleetWithSpeeds(), 1_000_000); // few of them fit the speeds
     }
 
     /** ln v rises by 1 per unit of x − c, from 10 m/s at the threshold. */
@@ -81,17 +82,17 @@ class FleetModelTest {
                         .logRatioFor(0.99));
     }
 
-    private static void compare(FleetLog log) {
-        WeightedDraws draws = new WeightedDraws(STANDARD, log, new Random(20240611), 1_000_000);
+    private static void compare(FleetLog log, int draws) {
+        WeightedDraws drawn = new WeightedDraws(STANDARD, log, new Random(20240611), draws);
         FleetModel model = FleetModel.of(log, STANDARD);
-        check(model.leaf(new Leaf.Logged(0, 0, 0)), draws.setup(0, 0, 0));
-        check(model.leaf(new Leaf.Logged(0, 0, 1)), draws.setup(0, 0, 1));
-        check(model.leaf(new Leaf.Logged(0, 1, 0)), draws.setup(0, 1, 0));
-        check(model.leaf(new Leaf.Logged(1, 0, 0)), draws.setup(1, 0, 0));
-        check(model.leaf(new Leaf.NewSetup(0, 0, 0.1)), draws.newSetup());
-        check(model.leaf(new Leaf.NewJoint(0, 0.1)), draws.newJoint());
-        check(model.leaf(new Leaf.NewAirframe(0.1)), draws.newAirframe());
-        assertThat(model.logMarginalLikelihood()).isCloseTo(draws.logMarginalLikelihood(), within(0.02));
+        check(model.leaf(new Leaf.Logged(0, 0, 0)), drawn.setup(0, 0, 0));
+        check(model.leaf(new Leaf.Logged(0, 0, 1)), drawn.setup(0, 0, 1));
+        check(model.leaf(new Leaf.Logged(0, 1, 0)), drawn.setup(0, 1, 0));
+        check(model.leaf(new Leaf.Logged(1, 0, 0)), drawn.setup(1, 0, 0));
+        check(model.leaf(new Leaf.NewSetup(0, 0, 0.1)), drawn.newSetup());
+        check(model.leaf(new Leaf.NewJoint(0, 0.1)), drawn.newJoint());
+        check(model.leaf(new Leaf.NewAirframe(0.1)), drawn.newAirframe());
+        assertThat(model.logMarginalLikelihood()).isCloseTo(drawn.logMarginalLikelihood(), within(0.02));
     }
 
     private static void check(LeafPosterior leaf, WeightedDraws.Moments expected) {

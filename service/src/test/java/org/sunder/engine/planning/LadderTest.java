@@ -3,19 +3,88 @@ package org.sunder.engine.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.sunder.engine.learning.AirframeLog;
+import org.sunder.engine.learning.FleetLog;
+import org.sunder.engine.learning.FleetModel;
+import org.sunder.engine.learning.JointLog;
+import org.sunder.engine.learning.Leaf;
+import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.Priors;
+import org.sunder.engine.learning.SetupLog;
+import org.sunder.engine.learning.Surprise;
+import org.sunder.engine.learning.Trial;
 
 /** The ladder agrees with the planner it rolls forward. */
 class LadderTest {
 
+    /** Each rung against the planner asked about a fleet whose log holds what happened, computed from the start. */
     @Test
-    void everyRungIsWhatThePlannerWouldSayThen() {
-        PlanningCase on = Cases.of(Cases.firing(1.2, Outcome.PARTIAL, false));
-        NextStep.Fire fire = (NextStep.Fire) Ladder.of(on, 2).root();
-        for (NextStep.Consequence consequence : fire.then()) {
-            PlanningCase then = on.after(fire.steps(), consequence.outcome());
-            assertThat(consequence.step()).isEqualTo(Planner.nextCharge(then));
+    void everyRungIsWhatThePlannerSaysOfTheLogThen() {
+        List<Firing> first = List.of(Cases.firing(1.2, Outcome.PARTIAL, false));
+        assertThat(compared(Ladder.of(logged(first, false), 2).root(), first, false))
+                .as("rungs compared")
+                .isEqualTo(1 + 3 + 9);
+        List<Firing> separated = List.of(
+                Cases.firing(1.3, Outcome.SEPARATED, false),
+                Cases.firing(1.3, Outcome.SEPARATED, false),
+                Cases.firing(1.3, Outcome.SEPARATED, false));
+        assertThat(compared(Ladder.of(logged(separated, false), 2).root(), separated, false))
+                .isGreaterThan(4);
+    }
+
+    private static int compared(NextStep rung, List<Firing> firings, boolean surprise) {
+        PlanningCase on = logged(firings, surprise);
+        same(rung, Planner.nextCharge(on));
+        int rungs = 1;
+        if (rung instanceof NextStep.Fire fire) {
+            for (NextStep.Consequence consequence : fire.then()) {
+                Firing next = Cases.firing(fire.charge() / Cases.HANDBOOK, consequence.outcome(), false);
+                List<Firing> more = new ArrayList<>(firings);
+                more.add(next);
+                boolean surprising = on.posterior().outcomes(next.logRatio()).of(next.outcome()) < Surprise.LIMIT;
+                rungs += compared(consequence.step(), more, surprising);
+            }
+        }
+        return rungs;
+    }
+
+    private static PlanningCase logged(List<Firing> firings, boolean surprise) {
+        List<Trial> trials = firings.stream()
+                .map(firing -> new Trial(firing.logRatio(), firing.outcome()))
+                .toList();
+        AirframeLog airframe = new AirframeLog(List.of(new JointLog(List.of(new SetupLog(0.05, trials)))));
+        LeafPosterior posterior = FleetModel.of(new FleetLog(List.of(airframe)), Priors.standard())
+                .leaf(new Leaf.Logged(0, 0, 0));
+        return new PlanningCase(
+                posterior,
+                Cases.HANDBOOK,
+                Cases.PRESSURE,
+                3 * Cases.HANDBOOK,
+                0.00005,
+                firings,
+                surprise,
+                false,
+                Goal.standard());
+    }
+
+    private static void same(NextStep rung, NextStep asked) {
+        assertThat(rung).hasSameClassAs(asked);
+        if (rung instanceof NextStep.Fire fire && asked instanceof NextStep.Fire other) {
+            assertThat(fire.steps()).isEqualTo(other.steps());
+            assertThat(fire.why()).isEqualTo(other.why());
+            for (Outcome outcome : Outcome.values()) {
+                assertThat(fire.probabilities().of(outcome))
+                        .isCloseTo(other.probabilities().of(outcome), within(0.002));
+            }
+        } else if (rung instanceof NextStep.Stop stop && asked instanceof NextStep.Stop other) {
+            assertThat(stop.flightCharge().steps())
+                    .isEqualTo(other.flightCharge().steps());
+            assertThat(stop.flightCharge().testsAlone())
+                    .isEqualTo(other.flightCharge().testsAlone());
         }
     }
 
