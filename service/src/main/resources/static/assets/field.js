@@ -138,7 +138,7 @@ async function fillJoint() {
   const next = outlook(joint, pendingOf(known, id));
   document.getElementById('next').replaceChildren(...nextParts(joint, next));
   form.prefill(joint, next, freshness.state);
-  fillKept(known.filter((e) => e.jointId === id), joint.tests || [], (entry) => form.correct(entry));
+  fillKept(known.filter((e) => e.jointId === id), joint.tests || [], joint.measure, (entry) => form.correct(entry));
 }
 
 const named = (mass, joint) => [h('span', { class: 'figure' }, shown(mass.value, joint.measure.value)), ' ', mass.unit];

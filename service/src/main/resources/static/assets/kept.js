@@ -1,6 +1,7 @@
 // The tests of a joint that this phone saved, each with where it stands, in words.
 
 import { announce, clock, h, mark } from './dom.js';
+import { shown } from './decimal.js';
 import { drainNow, drop, progress, undo } from './outbox.js';
 import { exportEntries } from './export.js';
 
@@ -21,10 +22,11 @@ function stateWords(entry) {
  * Lists the tests of a joint, newest first: those that this phone saved, and what else the service knows.
  *
  * @param others the last tests of all phones
+ * @param measure step of charges
  * @param correct called with a refused entry that is to be corrected
  */
-export function fillKept(kept, others, correct) {
-  const again = () => fillKept(kept, others, correct);
+export function fillKept(kept, others, measure, correct) {
+  const again = () => fillKept(kept, others, measure, correct);
   const own = new Set(kept.map((entry) => entry.testId));
   const rest = others.filter((test) => !own.has(test.id));
   const section = document.getElementById('kept');
@@ -32,7 +34,7 @@ export function fillKept(kept, others, correct) {
   section.replaceChildren(
     h('h2', { id: 'kept-title' }, 'Tests from this phone'),
     kept.length === 0 ? h('p', {}, 'None yet.') : h('ol', { class: 'kept' }, [...kept].reverse().map((entry) => keptItem(entry, correct, again))),
-    ...(rest.length === 0 ? [] : [h('h2', {}, 'Tests logged elsewhere'), h('ol', { class: 'kept elsewhere' }, rest.map(otherItem))]));
+    ...(rest.length === 0 ? [] : [h('h2', {}, 'Tests logged elsewhere'), h('ol', { class: 'kept elsewhere' }, rest.map((test) => otherItem(test, measure)))]));
   if (focused && focused.startsWith('undo-')) {
     const same = document.getElementById(focused);
     if (same) same.focus();
@@ -50,9 +52,9 @@ function keptItem(entry, correct, again) {
     entry.state !== 'refused' && !back ? takeBack(entry, again) : null);
 }
 
-function otherItem(test) {
+function otherItem(test, measure) {
   return h('li', { class: 'other' },
-    h('p', {}, mark(test.counted ? test.outcome : 'void'), ' ', test.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, test.charge.value + ' ' + test.charge.unit), ' ', test.outcome, test.damaged ? ', it broke something' : '', ', ' + clock(test.firedAt)),
+    h('p', {}, mark(test.counted ? test.outcome : 'void'), ' ', test.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, shown(test.charge.value, measure.value) + ' ' + test.charge.unit), ' ', test.outcome, test.damaged ? ', it broke something' : '', ', ' + clock(test.firedAt)),
     test.counted ? null : h('p', { class: 'state' }, 'Void: ' + (test.marks.length ? test.marks[test.marks.length - 1].reason : test.finding || 'not counted')));
 }
 

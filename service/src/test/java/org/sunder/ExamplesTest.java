@@ -54,6 +54,7 @@ class ExamplesTest {
         check(guard, "unvoidGroundTest", client.post(test + "/unvoid", request("unvoidGroundTest")), 200);
         testUntilDone(at);
         check(guard, "getCurve", client.get(at + "/curve"), 200);
+        check(guard, "getFieldKit", client.get("/api/field-kit?depth=1&limit=1"), 200);
         check(guard, "getFleetCorrection", client.get("/api/fleet/correction"), 200);
         check(guard, "logFlightEvent", client.post(at + "/flight-events", request("logFlightEvent")), 201);
         check(guard, "listFlightEvents", client.get(at + "/flight-events"), 200);

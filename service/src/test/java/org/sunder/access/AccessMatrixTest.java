@@ -53,7 +53,7 @@ class AccessMatrixTest {
                 Row.READ,
                 "listAirframes getAirframe getFit getHistory listJoints listLoadOuts getFleetCorrection getGroundTest"
                         + " getJoint getEstimate getFlightCharge listFlightEvents listGroundTests getLadder getNextCharge"
-                        + " listSetups getLoadOut listPinBatches getPinBatch listPowders getPowder checkFit"
+                        + " listSetups getFieldKit getLoadOut listPinBatches getPinBatch listPowders getPowder checkFit"
                         + " checkInsertion checkPinsInFlight checkRetention checkSetup checkSpeed checkVents checkVolume getCurve"
                         + " exportEverything");
         put(rows, Row.LOG, "logGroundTest logFlightEvent");

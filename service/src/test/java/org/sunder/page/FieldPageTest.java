@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.WindowType;
 import org.sunder.Client;
+import org.sunder.Samples;
 import org.sunder.page.Weather.Sky;
 import tools.jackson.databind.JsonNode;
 
@@ -167,7 +168,7 @@ class FieldPageTest extends AtAJoint {
         phone.script("const f = document.getElementById('fired'); f.value = '2099-01-01T10:00';"
                 + " f.dispatchEvent(new Event('input', {bubbles: true}))");
         log("none");
-        phone.says("h2", "The stored plan");
+        phone.says("#unsent", "1 test is not sent yet");
         phone.type("#charge", "0.95");
         log("separated");
         weather.turns(Sky.CLEAR);
@@ -205,9 +206,11 @@ class FieldPageTest extends AtAJoint {
     void keepsAnOutcomeTappedBeforeTheAdviceHasComeAndSavesItWhenItComes() {
         phone.go(weather.url("/field"));
         phone.find("a[href='/field/" + jointId + "']");
-        phone.script("const store = '/assets/store.js'; return import(store).then(({ change }) => change('joints', arguments[0],"
-                + " j => ({ ...j, advice: null, tree: null })))", jointId.toString());
-        weather.turns(Sky.SLOW);
+        phone.script(
+                "const store = '/assets/store.js'; return import(store).then(({ change }) => change('joints', arguments[0],"
+                        + " j => ({ ...j, advice: null, tree: null })))",
+                jointId.toString());
+        weather.turns(Sky.HOLDING);
         phone.click("a[href='/field/" + jointId + "']");
         log("partial");
         phone.says("#form-fault", "Saved as soon as the planned charge is here");
@@ -233,7 +236,7 @@ class FieldPageTest extends AtAJoint {
 
     @Test
     void showsWhatOtherPhonesLogged() {
-        client.post("/api/joints/" + jointId + "/ground-tests", org.sunder.Samples.test("0.80", "none"));
+        client.post("/api/joints/" + jointId + "/ground-tests", Samples.test("0.80", "none"));
         openJoint();
         phone.says(".other", "0.80 g none");
     }

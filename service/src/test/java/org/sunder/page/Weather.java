@@ -13,7 +13,9 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -30,6 +32,8 @@ final class Weather implements AutoCloseable {
         CLEAR,
         /** Nothing gets through. */
         DOWN,
+        /** What is asked of the API is passed on when the sky turns again. */
+        HOLDING,
         /** What is posted arrives, its answer is lost. */
         ANSWERS_LOST,
         /** What is posted arrives twice at once. */
@@ -60,6 +64,8 @@ final class Weather implements AutoCloseable {
     private final HttpServer server;
     private final int port;
     private final AtomicInteger posted = new AtomicInteger();
+    private final Queue<String> asked = new ConcurrentLinkedQueue<>();
+    private final Queue<Integer> answered = new ConcurrentLinkedQueue<>();
     private volatile Sky sky = Sky.CLEAR;
 
     Weather(int port) throws IOException {
@@ -77,6 +83,16 @@ final class Weather implements AutoCloseable {
     /** Differs from what it was before as long as anything passes through any weather. */
     static long movement() {
         return UNDERWAY.get() > 0 ? MOVED.incrementAndGet() : MOVED.get();
+    }
+
+    /** How often an address was asked for. */
+    int asked(String path) {
+        return (int) asked.stream().filter(path::equals).count();
+    }
+
+    /** How many answers had a status. */
+    int answered(int status) {
+        return (int) answered.stream().filter(one -> one == status).count();
     }
 
     /** How many posts reached the service. */
@@ -120,6 +136,10 @@ final class Weather implements AutoCloseable {
                 answer(exchange, 401, "application/problem+json", "{\"title\":\"Who are you?\",\"status\":401}");
                 return;
             }
+            while (sky == Sky.HOLDING && exchange.getRequestURI().getPath().startsWith("/api/")) {
+                Thread.sleep(10);
+            }
+            asked.add(exchange.getRequestURI().getPath());
             posted.addAndGet(post ? 1 : 0);
             var asked = request(exchange, body);
             var twin = post && now == Sky.DOUBLED
@@ -129,6 +149,7 @@ final class Weather implements AutoCloseable {
             if (twin != null) {
                 twin.join();
             }
+            answered.add(answer.statusCode());
             if (post && now == Sky.ANSWERS_LOST) {
                 return;
             }
