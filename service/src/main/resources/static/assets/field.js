@@ -99,7 +99,8 @@ function answer(advice, joint) {
   const named = advice.charge || advice.flightCharge;
   const charge = named ? shown(named.value, joint.measure.value) + ' ' + named.unit : '';
   if (advice.decision === 'fire') return 'fire ' + charge + ' next';
-  return advice.decision === 'stop' ? 'fly ' + charge : 'change the setup';
+  if (advice.decision === 'stop') return 'fly ' + charge;
+  return advice.decision === 'state-limit' ? 'state a limit' : 'change the setup';
 }
 
 function tests(n) {
@@ -152,6 +153,7 @@ function nextParts(joint, next) {
   const parts = [];
   if (step.decision === 'fire') parts.push(title('Fire next on the ground'), h('p', { class: 'charge' }, named(step.charge, joint)));
   else if (step.decision === 'stop') parts.push(title('Enough is known to fly'), h('p', { class: 'charge' }, named(step.flightCharge, joint)));
+  else if (step.decision === 'state-limit') parts.push(title('State what the airframe withstands'));
   else parts.push(title('Change the setup'));
   if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint)));
   parts.push(h('p', { class: 'why' }, why(step, next)));
@@ -160,8 +162,8 @@ function nextParts(joint, next) {
 }
 
 function why(step, next) {
-  if (next.kind === 'advice') return step.why;
-  if (step.decision === 'change-setup') return 'The stored plan finds no allowed charge that reaches the target.';
+  if (next.kind === 'advice') return step.reason.text;
+  if (step.decision === 'change-setup' || step.decision === 'state-limit') return 'The stored plan finds no allowed charge that reaches the target.';
   return 'From the plan stored on this phone; the service has not yet seen the last test.';
 }
 

@@ -229,7 +229,7 @@ export function makeForm(joint, draft, whenSaved) {
     prefill(fresh, next, state) {
       known = fresh;
       asking = state === 'asking';
-      const step = next.step && next.step.decision !== 'change-setup' ? next.step : null;
+      const step = next.step && (next.step.charge || next.step.flightCharge) ? next.step : null;
       planned = step && { text: shown((step.charge || step.flightCharge).value, fresh.measure.value), flight: step.decision === 'stop' };
       arrange();
       if (charge.value !== '' && !chargeFault(parse(charge.value))) say('charge', null);

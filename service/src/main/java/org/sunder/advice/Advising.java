@@ -15,6 +15,7 @@ import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.planning.NoFlightCharge;
 import org.sunder.engine.planning.Planner;
 import org.sunder.engine.planning.PlanningCase;
+import org.sunder.engine.planning.Reason;
 import org.sunder.engine.planning.SetupChange;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.problem.ProblemException;
@@ -58,19 +59,30 @@ public class Advising {
             NextStep step = Planner.nextCharge(on);
             return new NextAdvice(
                     step,
+                    reason(joint, step),
                     evidence(joint),
                     joint.posterior().correctionFactor(),
                     joint.physics(),
                     joint.measure(),
                     joint.logged().airframe().units(),
                     List.of(),
-                    step instanceof NextStep.ChangeSetup
+                    step instanceof NextStep.ChangeSetup || step instanceof NextStep.StateLimit
                             ? SetupChange.of(
                                     joint.physics(),
                                     StrictMath.exp(joint.posterior().logRatioFor(Estimates.TARGET)))
                             : List.of(),
                     joint.basis());
         });
+    }
+
+    /** Why a step is what it is; of a first test also what it starts from. */
+    private static Reason reason(JointCase joint, NextStep step) {
+        int others = joint.fleet().testedAirframesBut(joint.logged().airframe().id());
+        return step.reason().code() == Reason.Code.FIRST_TEST && others > 0
+                ? step.reason()
+                        .startingFrom(
+                                others, joint.posterior().correctionFactor().median())
+                : step.reason();
     }
 
     private record NextAt(UUID joint) {}
@@ -106,11 +118,13 @@ public class Advising {
     LadderAdvice ladder(FleetSnapshot fleet, UUID jointId, int depth) {
         return findings.answer(fleet, new LadderOf(jointId, depth), () -> {
             JointCase joint = joint(fleet, jointId);
+            Ladder ladder = Ladder.of(joint.planning(Estimates.TARGET), depth);
             return new LadderAdvice(
                     joint.logged().airframe().name(),
                     joint.logged().joint().name(),
                     joint.setup().sheet(),
-                    Ladder.of(joint.planning(Estimates.TARGET), depth),
+                    ladder,
+                    reason(joint, ladder.root()),
                     joint.physics().ceiling(),
                     evidence(joint),
                     joint.measure(),

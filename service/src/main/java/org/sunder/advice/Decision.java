@@ -4,6 +4,7 @@ package org.sunder.advice;
 public enum Decision {
     FIRE("fire"),
     STOP("stop"),
+    STATE_LIMIT("state-limit"),
     CHANGE_SETUP("change-setup");
 
     private final String word;

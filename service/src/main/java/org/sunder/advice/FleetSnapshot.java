@@ -130,6 +130,16 @@ final class FleetSnapshot {
         return joints.values().stream().mapToInt(LoggedJoint::counted).sum();
     }
 
+    /** How many other airframes have tests in the fit. */
+    int testedAirframesBut(UUID airframe) {
+        return (int) joints.values().stream()
+                .filter(joint -> joint.counted() > 0)
+                .map(joint -> joint.airframe().id())
+                .filter(id -> !id.equals(airframe))
+                .distinct()
+                .count();
+    }
+
     /** The fleet of the next version: with one more test, or with a test as it stands now. */
     FleetSnapshot with(GroundTest test) {
         LoggedJoint changed = joint(test.jointId()).with(test);

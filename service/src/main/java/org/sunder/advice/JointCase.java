@@ -7,6 +7,7 @@ import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.learning.Surprise;
+import org.sunder.engine.physics.CeilingSource;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.planning.Firing;
 import org.sunder.engine.planning.Goal;
@@ -69,7 +70,8 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
                 firings,
                 !counted.isEmpty() && surprising(counted.get(counted.size() - 1)),
                 changedSinceSeparated(firings),
-                new Goal(reliability, standard.pricePerTest(), standard.excessLimit()));
+                new Goal(reliability, standard.pricePerTest(), standard.excessLimit()),
+                now.ceiling().source() != CeilingSource.DEFAULT_THREE_TIMES_THRESHOLD);
     }
 
     /** Whether the model gave a test's outcome less than 2 % before it was seen. */

@@ -4,6 +4,7 @@ import org.sunder.airframe.SetupSheet;
 import org.sunder.engine.physics.Ceiling;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.Ladder;
+import org.sunder.engine.planning.Reason;
 import org.sunder.engine.quantity.Mass;
 
 /**
@@ -13,6 +14,7 @@ import org.sunder.engine.quantity.Mass;
  * @param joint name of the joint
  * @param sheet the setup in force
  * @param ladder the tree, the chances of being done, and what to pack
+ * @param reason why its first step is what it is
  * @param ceiling the charge never to be exceeded
  * @param evidence how far the tests support a flight charge now
  * @param measure step of charges
@@ -23,6 +25,7 @@ public record LadderAdvice(
         String joint,
         SetupSheet sheet,
         Ladder ladder,
+        Reason reason,
         Ceiling ceiling,
         EvidenceReport evidence,
         Mass measure,

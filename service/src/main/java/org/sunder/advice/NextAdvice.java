@@ -6,6 +6,7 @@ import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.NextStep;
+import org.sunder.engine.planning.Reason;
 import org.sunder.engine.planning.SetupChange;
 import org.sunder.engine.planning.Worth;
 import org.sunder.engine.quantity.Mass;
@@ -13,7 +14,8 @@ import org.sunder.engine.quantity.Mass;
 /**
  * What to do next at a joint.
  *
- * @param step fire, stop or change the setup
+ * @param step fire, stop, state a limit or change the setup
+ * @param reason why, with where a first charge comes from
  * @param evidence how far the tests support a flight charge
  * @param correction learned factor on the handbook charge
  * @param physics the setup in physics
@@ -25,6 +27,7 @@ import org.sunder.engine.quantity.Mass;
  */
 public record NextAdvice(
         NextStep step,
+        Reason reason,
         EvidenceReport evidence,
         CorrectionFactor correction,
         JointPhysics physics,
@@ -41,6 +44,6 @@ public record NextAdvice(
 
     /** This advice with what the charges compared are worth. */
     NextAdvice with(List<Worth> explained) {
-        return new NextAdvice(step, evidence, correction, physics, measure, units, explained, changes, basis);
+        return new NextAdvice(step, reason, evidence, correction, physics, measure, units, explained, changes, basis);
     }
 }

@@ -75,7 +75,9 @@ class DemoFleet implements ApplicationRunner {
     private void tell(Airframe airframe) {
         for (Joint joint : airframes.jointsOf(airframe.id())) {
             var next = advising.next(joint.id());
-            String advice = "change the setup";
+            String advice = next.step() instanceof NextStep.StateLimit
+                    ? "state what the airframe withstands"
+                    : "change the setup";
             if (next.step() instanceof NextStep.Fire fire) {
                 advice = "fire next on the ground " + words(fire.charge(), next.measure());
             } else if (next.step() instanceof NextStep.Stop stop) {

@@ -231,7 +231,7 @@ class FieldPageTest extends AtAJoint {
         phone.go(weather.url("/field"));
         phone.says("#ready", "ready without network");
         assertThat(weather.asked("/api/field-kit")).isEqualTo(4);
-        assertThat(weather.answered(304)).isEqualTo(2);
+        assertThat(weather.answered(304, "/api/field-kit")).isEqualTo(2);
     }
 
     @Test

@@ -65,7 +65,7 @@ final class Weather implements AutoCloseable {
     private final int port;
     private final AtomicInteger posted = new AtomicInteger();
     private final Queue<String> asked = new ConcurrentLinkedQueue<>();
-    private final Queue<Integer> answered = new ConcurrentLinkedQueue<>();
+    private final Queue<String> answered = new ConcurrentLinkedQueue<>();
     private volatile Sky sky = Sky.CLEAR;
 
     Weather(int port) throws IOException {
@@ -90,9 +90,9 @@ final class Weather implements AutoCloseable {
         return (int) asked.stream().filter(path::equals).count();
     }
 
-    /** How many answers had a status. */
-    int answered(int status) {
-        return (int) answered.stream().filter(one -> one == status).count();
+    /** How often the answer of an address had a status. */
+    int answered(int status, String path) {
+        return (int) answered.stream().filter((status + path)::equals).count();
     }
 
     /** How many posts reached the service. */
@@ -149,7 +149,7 @@ final class Weather implements AutoCloseable {
             if (twin != null) {
                 twin.join();
             }
-            answered.add(answer.statusCode());
+            answered.add(answer.statusCode() + exchange.getRequestURI().getPath());
             if (post && now == Sky.ANSWERS_LOST) {
                 return;
             }

@@ -74,7 +74,7 @@ final class AdviceViews {
                 decision(step),
                 fire ? charge(step, measure) : null,
                 step instanceof NextStep.Stop ? charge(step, measure) : null,
-                why(step, measure),
+                ReasonView.of(advice.reason(), measure),
                 step instanceof NextStep.Fire f ? ProbabilityView.of(f.probabilities()) : null,
                 advice.evidence().evidence(),
                 advice.evidence().reason(),
@@ -169,7 +169,10 @@ final class AdviceViews {
         if (step instanceof NextStep.Fire) {
             return Decision.FIRE;
         }
-        return step instanceof NextStep.Stop ? Decision.STOP : Decision.CHANGE_SETUP;
+        if (step instanceof NextStep.Stop) {
+            return Decision.STOP;
+        }
+        return step instanceof NextStep.StateLimit ? Decision.STATE_LIMIT : Decision.CHANGE_SETUP;
     }
 
     private static @Nullable Mass charge(NextStep step, Mass measure) {
@@ -179,20 +182,6 @@ final class AdviceViews {
         return step instanceof NextStep.Stop stop
                 ? Display.onMeasure(stop.flightCharge().charge(), measure)
                 : null;
-    }
-
-    private static String why(NextStep step, Mass measure) {
-        if (step instanceof NextStep.Fire fire) {
-            return fire.why();
-        }
-        if (step instanceof NextStep.ChangeSetup change) {
-            Mass highest = Display.limit(change.highestCharge(), measure);
-            return change.reason() + " At " + highest.value() + " " + highest.unit()
-                    + ", the highest, the chance of separating is "
-                    + ProbabilityView.rounded(change.chanceAtHighest()) + "; fewer pins or less volume would have to"
-                    + " bring the handbook charge to " + digits(change.requiredScale()) + " of what it is.";
-        }
-        return "A charge at or below this one has separated the joint on the ground, and little is left to learn.";
     }
 
     private static List<NextChargeView.FollowingView> following(NextStep step, Mass measure) {

@@ -137,6 +137,7 @@ final class LadderPicture {
         return switch (step.decision()) {
             case FIRE -> mass(step.charge());
             case STOP -> "fly " + mass(step.flightCharge());
+            case STATE_LIMIT -> "state a limit";
             case CHANGE_SETUP -> "change setup";
         };
     }

@@ -47,7 +47,16 @@ record LadderView(
             @Schema(description = "Its backup charge.") @Nullable Mass backup,
 
             @Nullable ProbabilityView probability,
-            List<BranchView> then) {}
+
+            @Schema(description = "Why; in a few words on a branch.")
+            ReasonView reason,
+
+            List<BranchView> then) {
+
+        StepView with(ReasonView whole) {
+            return new StepView(decision, charge, flightCharge, backup, probability, whole, then);
+        }
+    }
 
     /** An outcome and what follows it. */
     @Schema(name = "LadderBranch", description = "An outcome and what follows it.")

@@ -21,7 +21,7 @@ final class LadderViews {
                 advice.airframe(),
                 advice.joint(),
                 ladder.depth(),
-                step(ladder.root(), advice.measure()),
+                first(advice),
                 ladder.doneAfter().stream().map(ProbabilityView::rounded).toList(),
                 packing(advice),
                 advice.evidence().evidence(),
@@ -30,7 +30,13 @@ final class LadderViews {
                 advice.basis());
     }
 
+    private static LadderView.StepView first(LadderAdvice advice) {
+        LadderView.StepView first = step(advice.ladder().root(), advice.measure());
+        return first.with(ReasonView.of(advice.reason(), advice.measure()));
+    }
+
     private static LadderView.StepView step(NextStep step, Mass measure) {
+        ReasonView reason = ReasonView.inShort(step.reason(), measure);
         if (step instanceof NextStep.Fire fire) {
             List<LadderView.BranchView> then = fire.then().stream()
                     .map(branch -> new LadderView.BranchView(branch.outcome(), step(branch.step(), measure)))
@@ -41,6 +47,7 @@ final class LadderViews {
                     null,
                     null,
                     ProbabilityView.of(fire.probabilities()),
+                    reason,
                     then);
         }
         if (step instanceof NextStep.Stop stop) {
@@ -50,9 +57,10 @@ final class LadderViews {
                     Display.onMeasure(stop.flightCharge().charge(), measure),
                     Display.onMeasure(stop.flightCharge().backup().charge(), measure),
                     null,
+                    reason,
                     List.of());
         }
-        return new LadderView.StepView(AdviceViews.decision(step), null, null, null, null, List.of());
+        return new LadderView.StepView(AdviceViews.decision(step), null, null, null, null, reason, List.of());
     }
 
     private static LadderView.PackingView packing(LadderAdvice advice) {

@@ -24,18 +24,17 @@ import org.sunder.groundtest.ProbabilityView;
 record NextChargeView(
         @Schema(
                 description =
-                        "fire: the next ground test; stop: enough is known to fly; change-setup: no allowed charge"
-                                + " can reach the target.")
+                        "fire: the next ground test; stop: enough is known to fly; state-limit: only the ceiling taken"
+                                + " for want of a limit is in the way, so state what the airframe withstands;"
+                                + " change-setup: no allowed charge can reach the target.")
         Decision decision,
 
         @Schema(description = "The charge to fire on the ground, where the decision is to fire.") @Nullable Mass charge,
 
         @Schema(description = "The charge that the tests support for flight, where the decision is to stop.") @Nullable Mass flightCharge,
 
-        @Schema(
-                description = "Why, in one sentence.",
-                example = "First test: no higher than the middle of what this joint may need.")
-        String why,
+        @Schema(description = "Why, with the planner's own figures.")
+        ReasonView reason,
 
         @Schema(description = "Chances of the outcomes of the charge named.") @Nullable ProbabilityView probability,
 
@@ -58,7 +57,7 @@ record NextChargeView(
         @Schema(
                 description =
                         "Other setups that would bring the target below the ceiling, where the decision is to change"
-                                + " the setup: the least change of each kind. Empty where none does, as under a ceiling that falls"
+                                + " the setup or to state a limit: the least change of each kind. Empty where none does, as under a ceiling that falls"
                                 + " with the setup; state a structural limit then.")
         List<SetupChangeView> options,
 

@@ -211,6 +211,15 @@ public final class LeafPosterior {
         return of(priors, updated, logMarginalLikelihood, combinations);
     }
 
+    /** What this posterior was before a trial that it has seen. */
+    public LeafPosterior without(Trial had) {
+        List<Slice> updated = new ArrayList<>();
+        for (Slice slice : slices) {
+            updated.add(slice.without(had, priors.lapse()));
+        }
+        return of(priors, updated, logMarginalLikelihood, combinations);
+    }
+
     /** Log probability of all outcomes that this posterior has seen, lapses included. */
     public double logMarginalLikelihood() {
         return logMarginalLikelihood;

@@ -119,6 +119,18 @@ final class Slice {
         return new Slice(row, grid, result);
     }
 
+    /** The mass before a trial that it has seen, unnormalised. */
+    Slice without(Trial trial, double lapse) {
+        double[] likelihood = new double[support.size()];
+        Arrays.fill(likelihood, 1);
+        Branch.multiply(likelihood, row, trial, lapse, support);
+        double[] result = new double[mass.length];
+        for (int i = 0; i < likelihood.length; i++) {
+            result[first + i] = mass[first + i] / likelihood[i];
+        }
+        return new Slice(row, grid, result);
+    }
+
     /** Chance, times the mass, of an outcome of a firing at log ratio x. */
     double chance(Outcome outcome, double x) {
         return switch (outcome) {

@@ -3,6 +3,7 @@ package org.sunder.engine.planning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -47,62 +48,79 @@ public final class Planner {
      * @param depth how many firings ahead consequences are given; 0 gives none
      */
     public static NextStep ladder(PlanningCase on, int depth) {
+        return plan(on, PlainPlan.leastInOrder(on), depth);
+    }
+
+    /**
+     * The plan, where the order of outcomes is known.
+     *
+     * @param least what {@link PlainPlan#leastInOrder} gives
+     */
+    static NextStep plan(PlanningCase on, int least, int depth) {
         Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
         Target target = Target.of(on, outlook);
-        EvidenceReport evidence = EvidenceReport.of(on, target);
-        if (evidence.evidence() == Evidence.SUFFICIENT) {
-            return new NextStep.Stop(FlightCharge.of(on, target));
+        if (EvidenceReport.of(on, target).evidence() == Evidence.SUFFICIENT) {
+            return new NextStep.Stop(FlightCharge.of(on, target), Reasons.stop(on, target));
         }
         int highest = highestWithinLimits(on);
-        if (highest < 1 || ownChance(on, highest) < HOPELESS || outOfReach(on, target, highest)) {
-            return changeSetup(
-                    on, highest, "The target reliability is not within reach below the highest charge" + " allowed.");
+        if (least > highest || highest < 1 || ownChance(on, highest) < HOPELESS || outOfReach(on, target, highest)) {
+            return blocked(on, highest, Reason.Code.CHANGE_SETUP);
         }
-        boolean confirming =
-                target.settled(on) && Safeguards.checkTest(on, target.steps()).isEmpty();
-        if (confirming) {
-            return fire(on, target.steps(), "It is the charge for the target reliability: a confirming test.", depth);
+        Optional<Integer> again = PlainPlan.sameAgain(on)
+                .filter(steps ->
+                        steps >= least && Safeguards.checkTest(on, steps).isEmpty());
+        if (again.isPresent()) {
+            return fire(on, again.get(), Reasons.sameAfterSurprise(on), depth);
+        }
+        if (target.settled(on) && target.steps() >= least && allowed(on, target, target.steps())) {
+            return fire(on, target.steps(), Reasons.confirm(on, target), depth);
         }
         int top = highestAllowed(on, highest);
-        if (target.settled(on)
-                && target.steps() > top
-                && Safeguards.checkTest(on, top).isEmpty()) {
-            return fire(on, top, "It is the largest step towards the charge for the target reliability.", depth);
+        if (target.settled(on) && target.steps() > top && top >= least && allowed(on, target, top)) {
+            return fire(on, top, Reasons.largestStep(on, top, target), depth);
         }
-        OptionalInt best = best(on, candidates(on, top, target, outlook), outlook);
+        OptionalInt best = best(on, candidates(on, Math.max(least, 1), top, target, outlook), outlook);
         return best.isPresent()
-                ? fire(on, best.getAsInt(), why(on), depth)
-                : changeSetup(
-                        on,
-                        highest,
-                        "No charge that the measure can give is both allowed and of use; a finer measure may help.");
+                ? fire(on, best.getAsInt(), Reasons.step(on, best.getAsInt(), top, target), depth)
+                : blocked(on, highest, Reason.Code.FINER_MEASURE);
     }
 
-    private static String why(PlanningCase on) {
-        if (on.counted().isEmpty()) {
-            return "It is a first test, with at most a 60 % chance of separating.";
-        }
-        return on.surpriseUnanswered()
-                ? "The last test was a surprise, and this one tells most about what this joint needs."
-                : "It tells most about what this joint needs.";
+    private static boolean allowed(PlanningCase on, Target target, int steps) {
+        return Safeguards.checkTest(on, steps).isEmpty()
+                && PlainPlan.neverMore(on, target, steps).isEmpty();
     }
 
-    private static NextStep fire(PlanningCase on, int steps, String why, int depth) {
+    private static NextStep fire(PlanningCase on, int steps, Reason reason, int depth) {
         List<NextStep.Consequence> then = new ArrayList<>();
         if (depth > 0) {
-            for (Outcome outcome : Outcome.values()) {
-                then.add(new NextStep.Consequence(outcome, ladder(on.after(steps, outcome), depth - 1)));
+            int least = 0;
+            for (Outcome outcome : PlainPlan.order()) {
+                NextStep step = plan(on.after(steps, outcome), least, depth - 1);
+                then.add(0, new NextStep.Consequence(outcome, step));
+                least = Math.max(least, PlainPlan.steps(step));
             }
         }
-        return new NextStep.Fire(steps, on.charge(steps), why, on.posterior().outcomes(on.logRatio(steps)), then);
+        return new NextStep.Fire(steps, on.charge(steps), reason, on.posterior().outcomes(on.logRatio(steps)), then);
     }
 
-    private static NextStep changeSetup(PlanningCase on, int highest, String reason) {
-        double charge = Math.max(0, on.charge(highest));
+    /** No charge will do: because of a limit that was stated or met, or only of the ceiling taken for want of one. */
+    private static NextStep blocked(PlanningCase on, int highest, Reason.Code code) {
         double needed = on.handbookCharge()
                 * FastMath.exp(on.posterior().logRatioFor(on.goal().reliability()));
+        double charge = Math.max(0, on.charge(highest));
         double chance = highest < 1 ? 0 : on.posterior().pSeparated(on.logRatio(highest));
-        return new NextStep.ChangeSetup(reason, charge, chance, charge / needed);
+        boolean guardOnly = !on.limitStated()
+                && code == Reason.Code.CHANGE_SETUP
+                && on.ceiling() < Math.min(Safeguards.DOMAIN_LIMIT, Safeguards.damageBound(on));
+        Reason reason = Reason.of(guardOnly ? Reason.Code.STATE_LIMIT : code)
+                .charge("highest", charge)
+                .charge("needed", needed)
+                .charge("step", on.measureStep())
+                .number("chanceAtHighest", chance)
+                .number("scale", charge / needed);
+        return guardOnly
+                ? new NextStep.StateLimit(reason, needed, on.ceiling())
+                : new NextStep.ChangeSetup(reason, charge, chance, charge / needed);
     }
 
     /** Chance that the joint's own charge for the target reliability is at most so many steps. */
@@ -134,18 +152,26 @@ public final class Planner {
     }
 
     /** Allowed charges worth comparing: spread evenly in log ratio, and the target charge if it is allowed. */
-    private static List<Integer> candidates(PlanningCase on, int top, Target target, Outlook outlook) {
+    private static List<Integer> candidates(PlanningCase on, int least, int top, Target target, Outlook outlook) {
         double low = on.handbookCharge() * FastMath.exp(outlook.logRatioFor(LEAST_CHANCE));
-        double bottom = Math.max(1, Math.min(top, on.stepsAtLeast(Math.max(low, Safeguards.knownToDoNothing(on)))));
+        double known = Math.max(low, Safeguards.knownToDoNothing(on));
+        int last = on.last().map(firing -> on.stepsAtLeast(firing.charge())).orElse(0);
+        boolean separated = on.last()
+                .filter(firing -> firing.outcome() == Outcome.SEPARATED)
+                .isPresent();
+        int high = separated ? Math.min(top, last) : top;
+        double bottom =
+                Math.max(least, Math.min(high, on.stepsAtLeast(separated ? known : Math.max(known, on.charge(last)))));
         TreeSet<Integer> steps = new TreeSet<>();
         for (int i = 0; i < CANDIDATES; i++) {
             double share = i / (CANDIDATES - 1.0);
-            steps.add((int) Math.round(bottom * FastMath.pow(top / bottom, share)));
+            steps.add((int) Math.round(bottom * FastMath.pow(high / bottom, share)));
         }
         steps.add(target.steps());
-        int least = on.stepsAtLeast(Safeguards.knownToDoNothing(on));
+        steps.add(last);
         return steps.stream()
-                .filter(candidate -> candidate >= 1 && candidate >= least && candidate <= top)
+                .filter(candidate -> candidate >= least && candidate <= top)
+                .filter(candidate -> PlainPlan.neverMore(on, target, candidate).isEmpty())
                 .toList();
     }
 
@@ -182,7 +208,15 @@ public final class Planner {
         Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
         return top < 1
                 ? List.of()
-                : rated(on, candidates(on, top, Target.of(on, outlook), outlook), outlook)
+                : rated(
+                                on,
+                                candidates(
+                                        on,
+                                        Math.max(PlainPlan.leastInOrder(on), 1),
+                                        top,
+                                        Target.of(on, outlook),
+                                        outlook),
+                                outlook)
                         .toList();
     }
 }

@@ -2,6 +2,7 @@ package org.sunder.engine.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.util.FastMath;
 import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Outcome;
@@ -20,6 +21,7 @@ import org.sunder.engine.learning.Trial;
  * @param surpriseUnanswered whether the last counted firing was a surprise, see {@link Surprise}
  * @param setupChanged whether the setup was changed since the last counted separated firing
  * @param goal what is aimed at
+ * @param limitStated whether the ceiling is a limit that the flyer stated; else it is a guard for want of one
  */
 public record PlanningCase(
         LeafPosterior posterior,
@@ -30,7 +32,8 @@ public record PlanningCase(
         List<Firing> firings,
         boolean surpriseUnanswered,
         boolean setupChanged,
-        Goal goal) {
+        Goal goal,
+        boolean limitStated) {
 
     /** A charge on the grid may differ from its decimal value by rounding; relative. */
     private static final double ROUNDING = 1e-9;
@@ -41,6 +44,30 @@ public record PlanningCase(
                 || Double.isInfinite(handbookCharge + handbookPressure + ceiling + measureStep)) {
             throw new IllegalArgumentException("charges, pressure and the measure's step must be positive and finite");
         }
+    }
+
+    /** A case whose ceiling is a stated limit. */
+    public PlanningCase(
+            LeafPosterior posterior,
+            double handbookCharge,
+            double handbookPressure,
+            double ceiling,
+            double measureStep,
+            List<Firing> firings,
+            boolean surpriseUnanswered,
+            boolean setupChanged,
+            Goal goal) {
+        this(
+                posterior,
+                handbookCharge,
+                handbookPressure,
+                ceiling,
+                measureStep,
+                firings,
+                surpriseUnanswered,
+                setupChanged,
+                goal,
+                true);
     }
 
     /** The charge of so many steps of the measure, kg. */
@@ -88,6 +115,39 @@ public record PlanningCase(
                 more,
                 Surprise.of(posterior, trial).surprising(),
                 setupChanged && outcome != Outcome.SEPARATED,
-                goal);
+                goal,
+                limitStated);
+    }
+
+    /** The last counted firing, if it was of the current setup. */
+    Optional<Firing> last() {
+        List<Firing> counted = counted();
+        return counted.isEmpty() || !counted.get(counted.size() - 1).currentSetup()
+                ? Optional.empty()
+                : Optional.of(counted.get(counted.size() - 1));
+    }
+
+    /** This case had its last counted firing, of the current setup, ended otherwise and done no damage. */
+    PlanningCase lastInstead(Outcome other) {
+        Firing last = last().orElseThrow();
+        Trial had = new Trial(last.logRatio(), last.outcome());
+        LeafPosterior before = posterior.without(had);
+        Trial otherwise = new Trial(last.logRatio(), other);
+        List<Firing> changed = new ArrayList<>(firings);
+        changed.set(
+                firings.lastIndexOf(last),
+                new Firing(
+                        last.charge(), last.logRatio(), last.gaugePressure(), other, false, true, true, last.ground()));
+        return new PlanningCase(
+                before.after(otherwise),
+                handbookCharge,
+                handbookPressure,
+                ceiling,
+                measureStep,
+                changed,
+                Surprise.of(before, otherwise).surprising(),
+                setupChanged && other != Outcome.SEPARATED,
+                goal,
+                limitStated);
     }
 }

@@ -32,7 +32,8 @@ public final class Safeguards {
             Safeguards::domain,
             Safeguards::first,
             Safeguards::step,
-            Safeguards::nothing);
+            Safeguards::nothing,
+            PlainPlan::neverLess);
 
     private Safeguards() {}
 
@@ -123,15 +124,19 @@ public final class Safeguards {
                 "A charge at least as large did nothing.");
     }
 
-    /** Highest charge that did nothing in the current setup and is below every charge that parted it; 0 if none. */
+    /**
+     * Highest charge that did nothing in the current setup and is below every charge that parted it; 0 if none. A surprise that
+     * no further test has answered does not count as known.
+     */
     static double knownToDoNothing(PlanningCase on) {
         double lowestParted = current(on)
                 .filter(firing -> firing.outcome() != Outcome.NONE)
                 .mapToDouble(Firing::charge)
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
+        Firing doubted = on.surpriseUnanswered() ? on.last().orElse(null) : null;
         return current(on)
-                .filter(firing -> firing.outcome() == Outcome.NONE)
+                .filter(firing -> firing.outcome() == Outcome.NONE && !firing.equals(doubted))
                 .mapToDouble(Firing::charge)
                 .filter(charge -> charge < lowestParted * (1 - ROUNDING))
                 .max()

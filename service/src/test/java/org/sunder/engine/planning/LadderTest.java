@@ -75,7 +75,7 @@ class LadderTest {
         assertThat(rung).hasSameClassAs(asked);
         if (rung instanceof NextStep.Fire fire && asked instanceof NextStep.Fire other) {
             assertThat(fire.steps()).isEqualTo(other.steps());
-            assertThat(fire.why()).isEqualTo(other.why());
+            assertThat(fire.reason().code()).isEqualTo(other.reason().code());
             for (Outcome outcome : Outcome.values()) {
                 assertThat(fire.probabilities().of(outcome))
                         .isCloseTo(other.probabilities().of(outcome), within(0.002));

@@ -53,6 +53,7 @@ class PlannerTest {
                 for (NextStep.Consequence consequence : fire.then()) {
                     check(on.after(fire.steps(), consequence.outcome()), consequence.step());
                 }
+                inOrder(fire);
             }
         }
         Met met = Met.of(cases, steps);
@@ -78,10 +79,50 @@ class PlannerTest {
                 .toList();
     }
 
+    /** From one firing: after none at least what follows partial, and that at least what follows separated. */
+    private static void inOrder(NextStep.Fire fire) {
+        assertThat(fire.then())
+                .extracting(NextStep.Consequence::outcome)
+                .containsExactly(Outcome.NONE, Outcome.PARTIAL, Outcome.SEPARATED);
+        double[] charges = fire.then().stream()
+                .mapToDouble(consequence -> consequence.step() instanceof NextStep.Fire next
+                        ? next.charge()
+                        : consequence.step() instanceof NextStep.Stop ? 0 : Double.POSITIVE_INFINITY)
+                .toArray();
+        assertThat(charges[0] == 0 || charges[0] >= charges[1])
+                .as("after none %s, after partial %s", charges[0], charges[1])
+                .isTrue();
+        assertThat(charges[1] == 0 || charges[1] >= charges[2])
+                .as("after partial %s, after separated %s", charges[1], charges[2])
+                .isTrue();
+    }
+
+    /** Never less after none or partial; never more after separated but to confirm; the same after a surprise. */
+    private static void plain(PlanningCase on, NextStep.Fire fire) {
+        List<Firing> counted = on.firings().stream().filter(Firing::counted).toList();
+        if (counted.isEmpty() || !counted.get(counted.size() - 1).currentSetup()) {
+            return;
+        }
+        Firing last = counted.get(counted.size() - 1);
+        double step = on.measureStep() * (1 + 1e-6);
+        if (last.outcome() == Outcome.SEPARATED) {
+            assertThat(fire.charge() <= last.charge() * (1 + 1e-6)
+                            || fire.reason().code() == Reason.Code.CONFIRM)
+                    .as("%s after %s separated: %s", fire.charge(), last.charge(), fire.reason())
+                    .isTrue();
+        } else if (!last.damaged()) {
+            assertThat(fire.charge()).isGreaterThanOrEqualTo(last.charge() * (1 - 1e-6));
+        }
+        if (on.surpriseUnanswered() && fire.reason().code() == Reason.Code.SAME_AFTER_SURPRISE) {
+            assertThat(fire.charge()).isCloseTo(last.charge(), within(step));
+        }
+    }
+
     /** The safeguards restated in kilograms, apart from the code that applies them. */
     private static void check(PlanningCase on, NextStep step) {
         if (step instanceof NextStep.Fire fire) {
             bounded(on, fire.charge());
+            plain(on, fire);
             double highest = highestUndamaged(on);
             assertThat(on.firings())
                     .as("what did nothing is not fired again unless as little parted it")
@@ -128,7 +169,11 @@ class PlannerTest {
     }
 
     private static boolean didNothing(PlanningCase on, Firing none) {
+        List<Firing> counted = on.firings().stream().filter(Firing::counted).toList();
+        boolean doubted =
+                on.surpriseUnanswered() && counted.get(counted.size() - 1).equals(none);
         return none.counted()
+                && !doubted
                 && none.currentSetup()
                 && none.outcome() == Outcome.NONE
                 && on.firings().stream()
@@ -160,6 +205,55 @@ class PlannerTest {
         if (kind == Cases.Kind.CONFIRMED) {
             assertThat(flown).isGreaterThanOrEqualTo(HISTORIES / 4);
         }
+    }
+
+    @Test
+    void aSurpriseIsAnsweredByTheSameAgain() {
+        int met = 0;
+        for (PlanningCase on : cases(Cases.Kind.SURPRISED)) {
+            if (on.surpriseUnanswered() && Planner.nextCharge(on) instanceof NextStep.Fire fire) {
+                Firing last = on.firings().get(on.firings().size() - 1);
+                assertThat(fire.charge()).isCloseTo(last.charge(), within(1e-12));
+                assertThat(fire.reason().code()).isEqualTo(Reason.Code.SAME_AFTER_SURPRISE);
+                met++;
+            }
+        }
+        assertThat(met).isGreaterThanOrEqualTo(HISTORIES / 2);
+    }
+
+    @Test
+    void whatFollowsAFiringIsTheSameFromTheLogAsFromThePlan() {
+        for (long seed = 0; seed < HISTORIES; seed++) {
+            PlanningCase on = Cases.random(Cases.Kind.ANY, new Random(seed));
+            if (Planner.nextCharge(on) instanceof NextStep.Fire fire) {
+                for (NextStep.Consequence consequence : fire.then()) {
+                    NextStep anew = Planner.ladder(on.after(fire.steps(), consequence.outcome()), 0);
+                    assertThat(PlainPlan.steps(anew)).isEqualTo(PlainPlan.steps(consequence.step()));
+                }
+            }
+        }
+    }
+
+    @Test
+    void onlyTheGuardInTheWayAsksForALimitAndAStatedLimitForAnotherSetup() {
+        PlanningCase stated = Cases.of(0.8 * Cases.HANDBOOK, 0.00005, List.of());
+        PlanningCase guarded = new PlanningCase(
+                stated.posterior(),
+                stated.handbookCharge(),
+                stated.handbookPressure(),
+                stated.ceiling(),
+                stated.measureStep(),
+                stated.firings(),
+                false,
+                false,
+                stated.goal(),
+                false);
+        assertThat(Planner.nextCharge(stated)).isInstanceOf(NextStep.ChangeSetup.class);
+        assertThat(Planner.nextCharge(guarded)).isInstanceOfSatisfying(NextStep.StateLimit.class, limit -> {
+            assertThat(limit.defaultCeiling()).isEqualTo(stated.ceiling());
+            double needed = Cases.HANDBOOK * Math.exp(stated.posterior().logRatioFor(0.99));
+            assertThat(limit.neededCharge()).isCloseTo(needed, within(1e-12));
+        });
     }
 
     @Test
