@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
@@ -16,6 +17,23 @@ class ReferencePosteriorTest {
 
     private static final double[] CHANCES = {0.025, 0.05, 0.1, 0.25, 0.5, 0.75, 0.9, 0.95, 0.975};
 
+    private static final Map<String, FleetModel> FINE = new HashMap<>();
+    private static final Map<String, FleetModel> STANDARD = new HashMap<>();
+
+    /** Computed once: several tests look at the same. */
+    private static FleetModel fine(String name) {
+        return FINE.computeIfAbsent(
+                name,
+                log -> FleetModel.of(
+                        ReferenceCases.log(log),
+                        ReferenceCases.PRIORS,
+                        ReferenceCases.fine(ReferenceCases.PRIORS, 0.0125)));
+    }
+
+    private static FleetModel standard(String name) {
+        return STANDARD.computeIfAbsent(name, log -> FleetModel.of(ReferenceCases.log(log), ReferenceCases.PRIORS));
+    }
+
     /** Columns: case; tolerance of quantiles within 5 to 95 %, beyond, of means of σ and δ, of chances. */
     @ParameterizedTest
     @CsvSource({
@@ -23,7 +41,7 @@ class ReferencePosteriorTest {
         "B, 0.003, 0.006, 0.001, 0.001", "C, 0.003, 0.006, 0.001, 0.001"
     })
     void fineDesignReproducesTheReference(String name, double inner, double outer, double means, double chances) {
-        compare(name, ReferenceCases.fine(ReferenceCases.PRIORS, 0.0125), inner, outer, means, chances);
+        compare(name, fine(name), inner, outer, means, chances);
     }
 
     /** The tolerances are the accuracy measured for the standard design, rounded up. */
@@ -33,21 +51,19 @@ class ReferencePosteriorTest {
         "B, 0.002, 0.0035, 0.001, 0.002", "C, 0.002, 0.0035, 0.001, 0.002"
     })
     void standardDesignStaysNearTheReference(String name, double inner, double outer, double means, double chances) {
-        compare(name, Design.standard(ReferenceCases.PRIORS, ReferenceCases.log(name)), inner, outer, means, chances);
+        compare(name, standard(name), inner, outer, means, chances);
     }
 
     /** Quantiles of what the groups share: tolerance 0.001 for σ and δ, 0.002 for τ, 0.003 for μ (0.006 at the ends). */
     @ParameterizedTest
     @ValueSource(strings = {"0", "A", "B", "C"})
     void whatTheGroupsShareHasTheReferencesQuantiles(String name) {
-        Design fine = ReferenceCases.fine(ReferenceCases.PRIORS, 0.0125);
-        shared(name, fine, 0.001, 0.002, 0.003);
-        shared(name, Design.standard(ReferenceCases.PRIORS, ReferenceCases.log(name)), 0.002, 0.004, 0.004);
+        shared(name, fine(name), 0.001, 0.002, 0.003);
+        shared(name, standard(name), 0.002, 0.004, 0.004);
     }
 
-    private static void shared(String name, Design design, double strength, double spread, double mean) {
-        Hyperparameters shared = FleetModel.of(ReferenceCases.log(name), ReferenceCases.PRIORS, design)
-                .hyperparameters();
+    private static void shared(String name, FleetModel model, double strength, double spread, double mean) {
+        Hyperparameters shared = model.hyperparameters();
         Map<String, DoubleUnaryOperator> quantiles = Map.of(
                 "sigma", shared::scatter, "delta", shared::band, "tau", shared::airframeSpread, "mu", shared::mean);
         Map<String, Double> tolerances = Map.of("sigma", strength, "delta", strength, "tau", spread, "mu", mean);
@@ -70,16 +86,12 @@ class ReferencePosteriorTest {
     @ParameterizedTest
     @CsvSource({"A, -17.94318", "B, -1.33578", "C, -0.53149"})
     void marginalLikelihoodIsTheReferences(String name, double expected) {
-        FleetLog log = ReferenceCases.log(name);
-        Design fine = ReferenceCases.fine(ReferenceCases.PRIORS, 0.0125);
-        assertThat(FleetModel.of(log, ReferenceCases.PRIORS, fine).logMarginalLikelihood())
-                .isCloseTo(expected, within(1e-3));
-        assertThat(FleetModel.of(log, ReferenceCases.PRIORS).logMarginalLikelihood())
-                .isCloseTo(expected, within(0.02));
+        assertThat(fine(name).logMarginalLikelihood()).isCloseTo(expected, within(1e-3));
+        assertThat(standard(name).logMarginalLikelihood()).isCloseTo(expected, within(0.02));
     }
 
-    private static void compare(String name, Design design, double inner, double outer, double means, double chances) {
-        FleetModel model = FleetModel.of(ReferenceCases.log(name), ReferenceCases.PRIORS, design);
+    private static void compare(
+            String name, FleetModel model, double inner, double outer, double means, double chances) {
         List<String> misses = new ArrayList<>();
         assertThat(ReferenceCases.rows("quadrature-posterior.csv"))
                 .as("the reference has this case")
