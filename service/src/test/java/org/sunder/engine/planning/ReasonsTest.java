@@ -24,6 +24,7 @@ class ReasonsTest {
                 check(Cases.random(kind, new Random(seed)), 2);
             }
         }
+        check(Cases.of(), 2);
         check(guarded(), 0);
         check(Cases.of(3 * Cases.HANDBOOK, 0.002, List.of(Cases.firing(1.9, Outcome.NONE, false))), 0);
         assertThat(met.keySet())
