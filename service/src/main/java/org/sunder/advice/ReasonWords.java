@@ -1,7 +1,7 @@
 package org.sunder.advice;
 
+import java.math.RoundingMode;
 import java.util.Locale;
-import org.sunder.airframe.Display;
 import org.sunder.engine.planning.Reason;
 import org.sunder.engine.quantity.Mass;
 
@@ -73,8 +73,8 @@ public final class ReasonWords {
                         + " is the largest step towards it, " + factor("largestStep")
                         + " times the highest charge fired without damage.";
             case STOP ->
-                "It separated at " + charge("separated") + " on the ground, and " + charge("charge") + " fails about "
-                        + oneIn(1 - number("chance")) + " flights. " + left();
+                "It separated at " + charge("separated") + " on the ground, and " + charge("charge")
+                        + " fails about 1 flight in " + oneIn(1 - number("chance")) + ". " + left();
             case STOP_AS_TESTED ->
                 charge("smallest") + " might do, but " + charge("charge")
                         + " was seen to separate and lies close above it: fly what was tested. " + left();
@@ -100,12 +100,12 @@ public final class ReasonWords {
     }
 
     private String confirm() {
-        String target = charge("charge") + " is the charge for " + oneIn(1 - number("target")) + " failing";
+        String target = charge("charge") + " is the charge for 1 flight in " + oneIn(1 - number("target"));
         if (!reason.charges().containsKey("separated") || kilograms("separated") >= kilograms("charge") * (1 - SAME)) {
             return target + ", and this shot confirms it.";
         }
         return "It separated at " + charge("separated") + ", but with what is known " + charge("separated")
-                + " would fail about " + oneIn(number("separatedFails")) + " flights; " + target
+                + " would fail about 1 flight in " + oneIn(number("separatedFails")) + "; " + target
                 + ", and this shot confirms it.";
     }
 
@@ -126,7 +126,7 @@ public final class ReasonWords {
         double count = 1 / Math.max(fails, 1 / SURE);
         String number =
                 count >= SURE ? "10000 or more" : String.format(Locale.ROOT, count < 9.5 ? "%.1f" : "%.0f", count);
-        return "1 in " + number.replaceFirst("\\.0$", "");
+        return number.replaceFirst("\\.0$", "");
     }
 
     private double kilograms(String name) {
@@ -137,9 +137,13 @@ public final class ReasonWords {
         return reason.numbers().getOrDefault(name, Double.NaN);
     }
 
+    /** With the digits of the measure. */
     private String charge(String name) {
-        Mass mass = Display.charge(kilograms(name), measure);
-        return mass.value().toPlainString() + " " + mass.unit();
+        return Mass.ofKilograms(kilograms(name))
+                        .valueIn(measure.unit())
+                        .setScale(Math.max(measure.value().scale(), 0), RoundingMode.HALF_EVEN)
+                        .toPlainString()
+                + " " + measure.unit();
     }
 
     private String percent(String name) {
