@@ -19,18 +19,37 @@ final class PlanTree {
     private static final double CEILING = 3;
 
     private final PlanningCase on;
+    /** Whether the order of outcomes is asked for. */
+    private final boolean ordered;
+
     private final Map<Outcome, PlanTree> children = new EnumMap<>(Outcome.class);
     private NextStep step;
 
-    private PlanTree(PlanningCase on) {
+    private PlanTree(PlanningCase on, boolean ordered) {
         this.on = on;
+        this.ordered = ordered;
     }
 
     static PlanTree start(
             LeafPosterior posterior, double handbookCharge, double measure, List<Firing> before, Goal goal) {
         boolean changed = !before.isEmpty();
-        return new PlanTree(new PlanningCase(
-                posterior, handbookCharge, 1e5, CEILING * handbookCharge, measure, before, false, changed, goal));
+        return new PlanTree(
+                new PlanningCase(
+                        posterior,
+                        handbookCharge,
+                        1e5,
+                        CEILING * handbookCharge,
+                        measure,
+                        before,
+                        false,
+                        changed,
+                        goal),
+                true);
+    }
+
+    /** The same start, planned with no regard to the order of outcomes. */
+    PlanTree unordered() {
+        return new PlanTree(on, false);
     }
 
     /** What is known and asked for at the start. */
@@ -40,7 +59,7 @@ final class PlanTree {
 
     private NextStep step() {
         if (step == null) {
-            step = Planner.ladder(on, 0);
+            step = ordered ? Planner.ladder(on, 0) : Planner.plan(on, 0, 0);
         }
         return step;
     }
@@ -81,7 +100,7 @@ final class PlanTree {
             Outcome outcome = joint.fire(fire.charge(), random);
             trials.add(new Trial(at.on.logRatio(fire.steps()), outcome));
             PlanningCase from = at.on;
-            at = at.children.computeIfAbsent(outcome, o -> new PlanTree(from.after(fire.steps(), o)));
+            at = at.children.computeIfAbsent(outcome, o -> new PlanTree(from.after(fire.steps(), o), ordered));
         }
         return Result.of(trials, at.step(), ceiling, highest, violations);
     }

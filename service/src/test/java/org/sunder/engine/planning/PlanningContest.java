@@ -43,6 +43,12 @@ public final class PlanningContest {
         for (TrueJoint.Truth truth : TrueJoint.Truth.values()) {
             title("First airframe of a flyer, %s, %d joints".formatted(truth.words, joints));
             contest.planner("planner", standard, truth);
+            if (truth == TrueJoint.Truth.AS_ASSUMED) {
+                contest.planner(
+                        "planner, order of outcomes not asked for",
+                        standard.stream().map(PlanTree::unordered).toList(),
+                        truth);
+            }
             contest.habits(truth);
         }
         title("Frontier of the planner, first airframe, %d joints".formatted(joints));

@@ -9,7 +9,8 @@ final class Tally {
 
     static final String HEADER =
             "| strategy | tests, mean | 90 % | flight failure, mean | with backup | overcharge, median"
-                    + " | 90 % | highest fired, 90 % | given up | violations |\n|---|---|---|---|---|---|---|---|---|---|";
+                    + " | 90 % | mean ln | highest fired, 90 % | given up | violations |\n"
+                    + "|---|---|---|---|---|---|---|---|---|---|---|";
 
     private record Flown(TrueJoint joint, double charge, double backup) {}
 
@@ -71,7 +72,7 @@ final class Tally {
                 .orElse(0);
         return String.format(
                 Locale.ROOT,
-                "| %s | %.2f | %.0f | %.2f %% | %.2f %% | ×%.3f | ×%.3f | ×%.2f | %.1f %% | %d |",
+                "| %s | %.2f | %.0f | %.2f %% | %.2f %% | ×%.3f | ×%.3f | %.3f | ×%.2f | %.1f %% | %d |",
                 name,
                 meanTests(),
                 quantile(tests, 0.9),
@@ -79,6 +80,7 @@ final class Tally {
                 100 * both,
                 quantile(overcharges, 0.5),
                 quantile(overcharges, 0.9),
+                overcharges.stream().mapToDouble(Math::log).average().orElse(0),
                 quantile(highest, 0.9),
                 100.0 * (tests.size() - flown.size()) / tests.size(),
                 violations);
