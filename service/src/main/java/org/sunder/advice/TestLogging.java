@@ -7,11 +7,9 @@ import org.springframework.stereotype.Service;
 import org.sunder.airframe.Display;
 import org.sunder.airframe.Measure;
 import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.learning.OutcomeProbabilities;
 import org.sunder.engine.learning.Trial;
 import org.sunder.engine.quantity.Mass;
-import org.sunder.engine.quantity.Speed;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
 import org.sunder.groundtest.NewTest;
@@ -28,9 +26,6 @@ public class TestLogging {
     /** A little above the ceiling is a matter of rounding it for print. */
     private static final double ROUNDING = 1e-9;
 
-    private static final double SLOWEST = 0.1; // m/s
-    private static final double FASTEST = 300; // m/s
-
     private final JointCases cases;
     private final GroundTests tests;
 
@@ -46,13 +41,12 @@ public class TestLogging {
      * @param revision revision of the setup it was fired in, or null for the one in force
      * @param occasion on the ground or in flight
      * @param report what was seen
-     * @throws ProblemException where the charge is not positive or above the ceiling, or the time lies in the future
+     * @throws ProblemException where the report breaks a rule, or the charge is above the ceiling
      */
     public GroundTest log(UUID jointId, @Nullable Integer revision, Occasion occasion, Report report) {
         JointCase joint = revision == null ? cases.current(jointId) : cases.at(jointId, revision);
-        tests.refuseFuture(report.firedAt());
-        refuseImpossible(report.charge(), joint);
-        refuseOddSpeed(report);
+        tests.check(report);
+        refuseAboveCeiling(report.charge(), joint);
         Trial trial = Trials.of(report, joint.physics());
         OutcomeProbabilities forecast = joint.posterior().outcomes(trial.logRatio());
         LeafPosterior after = joint.posterior().after(trial);
@@ -71,15 +65,11 @@ public class TestLogging {
         return tests.mark(testId, voided, reason);
     }
 
-    private static void refuseImpossible(Mass charge, JointCase joint) {
+    private static void refuseAboveCeiling(Mass charge, JointCase joint) {
         double ceiling = joint.physics().ceiling().chargeKg();
         Mass measure = Measure.of(joint.setup().sheet());
         String most = Display.limit(ceiling, measure).value() + " " + measure.unit();
         String given = charge.value().toPlainString() + " " + charge.unit();
-        if (!(charge.kilograms() > 0)) {
-            throw refusal(
-                    ProblemType.UNSOUND_CHARGE, "The charge, " + given + ", must be more than nothing.", most, given);
-        }
         if (charge.kilograms() > ceiling * (1 + ROUNDING)) {
             throw refusal(
                     ProblemType.CHARGE_ABOVE_CEILING,
@@ -87,28 +77,6 @@ public class TestLogging {
                             + joint.physics().ceiling().source() + ").",
                     most,
                     given);
-        }
-    }
-
-    private static void refuseOddSpeed(Report report) {
-        Speed speed = report.speed();
-        if (speed == null) {
-            return;
-        }
-        if (report.outcome() != Outcome.SEPARATED) {
-            throw ProblemException.invalid(
-                    "/speed",
-                    speed.value(),
-                    "A speed was given, but only a separated test has one.",
-                    "no speed, or the outcome separated");
-        }
-        if (!(speed.metresPerSecond() >= SLOWEST && speed.metresPerSecond() <= FASTEST)) {
-            throw ProblemException.invalid(
-                    "/speed",
-                    speed.value(),
-                    "The speed, " + speed.value().toPlainString() + " " + speed.unit()
-                            + ", is out of range; 0.1 to 300 m/s is allowed.",
-                    "0.1 to 300 m/s");
         }
     }
 

@@ -24,7 +24,7 @@ import org.sunder.groundtest.Report;
 class LogTable {
 
     private static final List<String> FIRED = List.of(
-            "occasion", "charge", "chargeUnit", "outcome", "damaged", "speed", "speedUnit", "containment", "counted");
+            "occasion", "charge", "chargeUnit", "outcome", "damaged", "speed", "speedUnit", "containment", "counted", "finding");
 
     private final Airframes airframes;
     private final GroundTests tests;
@@ -47,7 +47,7 @@ class LogTable {
                 List.of("id", "airframe", "joint", "setupRevision"),
                 FIRED,
                 List.of("firedAt", "receivedAt", "notes"))));
-        for (GroundTest test : tests.all()) {
+        for (GroundTest test : tests.withFindings()) {
             Joint joint = joints.get(test.jointId());
             Airframe airframe = joint == null ? null : frames.get(joint.airframeId());
             csv.line(joined(List.of(
@@ -104,7 +104,8 @@ class LogTable {
                 speed == null ? null : speed.value().toPlainString(),
                 speed == null ? null : speed.unit().symbol(),
                 report.containment(),
-                test.counted());
+                test.counted(),
+                test.finding());
     }
 
     private static List<@Nullable Object> learned(GroundTest test) {

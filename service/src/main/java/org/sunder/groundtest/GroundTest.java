@@ -3,6 +3,7 @@ package org.sunder.groundtest;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.learning.OutcomeProbabilities;
 
@@ -19,6 +20,7 @@ import org.sunder.engine.learning.OutcomeProbabilities;
  * @param forecast what the model said before
  * @param correctionAfter the joint's correction with this test in the fit, as it stood then
  * @param marks voids and their lifting, oldest first
+ * @param finding what is wrong with the row as stored, for people; null where it keeps the rules
  */
 public record GroundTest(
         UUID id,
@@ -30,14 +32,20 @@ public record GroundTest(
         Instant receivedAt,
         OutcomeProbabilities forecast,
         CorrectionFactor correctionAfter,
-        List<VoidMark> marks) {
+        List<VoidMark> marks,
+        @Nullable String finding) {
 
     public GroundTest {
         marks = List.copyOf(marks);
     }
 
-    /** Whether the test is in the fit. */
+    /** Whether the test is in the fit: neither void nor against the rules. */
     public boolean counted() {
-        return marks.isEmpty() || !marks.get(marks.size() - 1).voided();
+        return finding == null && !voided();
+    }
+
+    /** Whether it was taken out of the fit. */
+    public boolean voided() {
+        return !marks.isEmpty() && marks.get(marks.size() - 1).voided();
     }
 }

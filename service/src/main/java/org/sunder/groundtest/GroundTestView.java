@@ -46,11 +46,17 @@ public record GroundTestView(
         @Schema(description = "The joint's correction after this test, as it stood then (90 % interval).")
         CorrectionView correctionAfter,
 
-        @Schema(description = "Whether the test is in the fit; false while it is void.")
+        @Schema(description = "Whether the test is in the fit; false while it is void or has a finding.")
         boolean counted,
 
         @Schema(description = "Voids and their lifting, oldest first.")
-        List<VoidMark> marks) {
+        List<VoidMark> marks,
+
+        @Schema(
+                description = "What is wrong with the test as it is stored, by an older version or by hand; it is shown"
+                        + " and not counted. Values that cannot be read are shown as nothing. Absent where it keeps the"
+                        + " rules.")
+        @Nullable String finding) {
 
     /** The view of a test. */
     public static GroundTestView of(GroundTest test) {
@@ -71,7 +77,8 @@ public record GroundTestView(
                 ProbabilityView.of(test.forecast()),
                 CorrectionView.of(test.correctionAfter()),
                 test.counted(),
-                test.marks());
+                test.marks(),
+                test.finding());
     }
 
     /** The tag of a test: only its marks can change. */

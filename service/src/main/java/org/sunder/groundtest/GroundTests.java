@@ -1,8 +1,6 @@
 package org.sunder.groundtest;
 
 import java.time.Clock;
-import java.time.Duration;
-import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
@@ -12,17 +10,12 @@ import org.springframework.transaction.annotation.Transactional;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.airframe.Airframes;
 import org.sunder.http.Cursor;
-import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
 
 /** The log. Additions run inside the caller's transaction. */
 @Service
 public class GroundTests {
-
-    private static final Duration CLOCKS_DISAGREE = Duration.ofMinutes(2);
-
-    private static final OffsetDateTime EARLIEST = OffsetDateTime.parse("1900-01-01T00:00:00Z");
 
     private final GroundTestStore store;
     private final Airframes airframes;
@@ -36,28 +29,22 @@ public class GroundTests {
         this.clock = clock;
     }
 
-    /** Refuses a time that has not come yet, or one that no log of ours reaches back to. */
-    public void refuseFuture(OffsetDateTime firedAt) {
-        if (firedAt.isBefore(EARLIEST)) {
-            throw ProblemException.invalid(
-                    "/firedAt",
-                    firedAt,
-                    "The time of firing, " + firedAt + ", lies too far back; it may be " + EARLIEST
-                            + " at the earliest.",
-                    "a time since " + EARLIEST);
-        }
-        OffsetDateTime latest = OffsetDateTime.now(clock).plus(CLOCKS_DISAGREE);
-        if (firedAt.isAfter(latest)) {
-            String detail = "The time of firing, " + firedAt + ", lies in the future; it may be at most now.";
-            throw new ProblemException(
-                    ProblemType.TEST_IN_THE_FUTURE,
-                    detail,
-                    List.of(new Fault("/firedAt", detail, "in-the-future", "a time up to now", firedAt.toString())));
-        }
+    /**
+     * Refuses, by throwing, a report that breaks a rule.
+     *
+     * @throws ProblemException naming the field, its value and what is allowed
+     */
+    public void check(Report report) {
+        ReportRules.checked(report, clock.instant());
     }
 
-    /** Adds a test. */
+    /**
+     * Adds a test.
+     *
+     * @throws ProblemException where its report breaks a rule
+     */
     public GroundTest add(NewTest test) {
+        check(test.report());
         return store.add(flyer.id(), test);
     }
 
@@ -73,12 +60,17 @@ public class GroundTests {
         return store.page(flyer.id(), jointId, occasion, cursor, limit + 1);
     }
 
-    /** Every test of the flyer in the order they were fired, voided ones too. */
+    /** Every test of the flyer that keeps the rules, in the order they were fired, voided ones too. */
     public List<GroundTest> all() {
+        return withFindings().stream().filter(test -> test.finding() == null).toList();
+    }
+
+    /** Every test of the flyer in the order they were fired, voided ones and those that break a rule too. */
+    public List<GroundTest> withFindings() {
         return store.all(flyer.id());
     }
 
-    /** Every test of these joints in the order they were fired, voided ones too. */
+    /** Every test of these joints in the order they were fired, voided ones and those that break a rule too. */
     public List<GroundTest> of(Collection<UUID> joints) {
         return store.of(flyer.id(), joints);
     }
@@ -86,7 +78,7 @@ public class GroundTests {
     /** Takes a test out of the fit, or back into it. */
     public GroundTest mark(UUID id, boolean voided, String reason) {
         GroundTest test = get(id);
-        if (test.counted() != voided) {
+        if (test.voided() == voided) {
             throw new ProblemException(
                     ProblemType.CONFLICT, voided ? "The test is void already." : "The test is not void.");
         }

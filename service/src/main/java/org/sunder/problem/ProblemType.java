@@ -83,7 +83,8 @@ public enum ProblemType {
             "unsound-charge",
             HttpStatus.UNPROCESSABLE_CONTENT,
             "The charge cannot be",
-            "A charge is more than nothing and at most the ceiling. The cautions stand in the answer."),
+            "A charge is more than nothing and at most 50 g, beyond which the model here is not valid. The cautions stand in"
+                    + " the answer."),
     CHARGE_ABOVE_CEILING(
             "charge-above-ceiling",
             HttpStatus.UNPROCESSABLE_CONTENT,

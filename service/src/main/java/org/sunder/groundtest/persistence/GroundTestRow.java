@@ -1,28 +1,15 @@
 package org.sunder.groundtest.persistence;
 
-import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.EnumType;
-import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.learning.CorrectionFactor;
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.OutcomeProbabilities;
-import org.sunder.engine.physics.Containment;
-import org.sunder.engine.quantity.Mass;
-import org.sunder.engine.quantity.MassUnit;
-import org.sunder.engine.quantity.Speed;
-import org.sunder.engine.quantity.SpeedUnit;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.NewTest;
-import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
 import org.sunder.groundtest.VoidMark;
 import org.sunder.http.FlyerRow;
@@ -35,9 +22,8 @@ import org.sunder.http.RowIds;
 @Table(name = "ground_test")
 class GroundTestRow extends FlyerRow {
 
-    @Enumerated(EnumType.STRING)
-    @Column(columnDefinition = "varchar(10)")
-    Occasion occasion;
+    // Words and not enums: one that no version knows must not keep the rest of the log from being read.
+    String occasion;
 
     UUID jointId;
     UUID setupId;
@@ -45,9 +31,7 @@ class GroundTestRow extends FlyerRow {
     String chargeValue;
     String chargeUnit;
 
-    @Enumerated(EnumType.STRING)
-    @Column(columnDefinition = "varchar(12)")
-    Outcome outcome;
+    String outcome;
 
     boolean damaged;
 
@@ -55,9 +39,7 @@ class GroundTestRow extends FlyerRow {
 
     @Nullable String speedUnit;
 
-    @Enumerated(EnumType.STRING)
-    @Column(columnDefinition = "varchar(12)")
-    @Nullable Containment containment;
+    @Nullable String containment;
 
     @Nullable String notes;
 
@@ -77,7 +59,7 @@ class GroundTestRow extends FlyerRow {
     @SuppressWarnings("NullAway.Init")
     GroundTestRow(UUID flyerId, NewTest test, Instant now) {
         super(RowIds.next(), flyerId);
-        this.occasion = test.occasion();
+        this.occasion = test.occasion().name();
         this.jointId = test.jointId();
         this.setupId = test.setupId();
         this.setupRevision = test.setupRevision();
@@ -94,42 +76,17 @@ class GroundTestRow extends FlyerRow {
     private void describe(Report report) {
         chargeValue = report.charge().value().toPlainString();
         chargeUnit = report.charge().unit().symbol();
-        outcome = report.outcome();
+        outcome = report.outcome().name();
         damaged = report.damaged();
         speedValue = QuantityColumns.digits(report.speed());
         speedUnit = QuantityColumns.unit(report.speed());
-        containment = report.containment();
+        containment = report.containment() == null ? null : report.containment().name();
         notes = report.notes();
         firedAt = report.firedAt().toInstant().truncatedTo(ChronoUnit.MICROS);
         firedOffsetSeconds = report.firedAt().getOffset().getTotalSeconds();
     }
 
     GroundTest test(List<VoidMark> marks) {
-        Mass charge = QuantityColumns.read(chargeValue, chargeUnit, MassUnit.class, Mass::new);
-        Report report = new Report(
-                charge,
-                outcome,
-                damaged,
-                speed(),
-                containment,
-                firedAt.atOffset(ZoneOffset.ofTotalSeconds(firedOffsetSeconds)),
-                notes);
-        return new GroundTest(
-                getId(),
-                occasion,
-                jointId,
-                setupId,
-                setupRevision,
-                report,
-                receivedAt,
-                new OutcomeProbabilities(predictedNone, predictedPartial, predictedSeparated),
-                new CorrectionFactor(factorMedian, factorLow, factorHigh),
-                marks);
-    }
-
-    private @Nullable Speed speed() {
-        return speedValue == null || speedUnit == null
-                ? null
-                : QuantityColumns.read(speedValue, speedUnit, SpeedUnit.class, Speed::new);
+        return new StoredTest(this).test(marks);
     }
 }
