@@ -46,12 +46,12 @@ public class Curves {
     private static List<Curve.Mark> marks(JointCase joint) {
         LoggedJoint logged = joint.logged();
         double now = joint.physics().handbookCharge();
-        return logged.tests().stream()
-                .map(test -> new Curve.Mark(
-                        test,
-                        test.report().charge().kilograms()
-                                * now
-                                / logged.physicsOf(test).handbookCharge()))
+        return logged.sound().stream()
+                .flatMap(test -> logged
+                        .physicsOf(test)
+                        .map(then ->
+                                new Curve.Mark(test, test.report().charge().kilograms() * now / then.handbookCharge()))
+                        .stream())
                 .toList();
     }
 

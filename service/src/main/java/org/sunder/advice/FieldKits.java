@@ -51,7 +51,8 @@ public class FieldKits {
     private FieldKit pack(FleetSnapshot fleet, Extent extent) {
         List<LoggedJoint> all = extent.joint() == null
                 ? fleet.joints().stream()
-                        .filter(joint -> joint.airframe().archivedAt() == null)
+                        .filter(joint -> joint.airframe().archivedAt() == null
+                                && joint.finding().isEmpty())
                         .sorted(NEWEST)
                         .toList()
                 : List.of(fleet.joint(extent.joint()));

@@ -19,7 +19,8 @@ public class FleetCorrections {
     /** An airframe that nothing is known of but the fleet; its inputs are taken as known. */
     private static final Leaf NEW_AIRFRAME = new Leaf.NewAirframe(0);
 
-    private static final CorrectionFactor BEFORE_ANY_TEST = FleetModel.of(FleetLog.empty(), Priors.standard())
+    /** What the very first joint of a flyer starts from. */
+    static final CorrectionFactor BEFORE_ANY_TEST = FleetModel.of(FleetLog.empty(), Priors.standard())
             .leaf(NEW_AIRFRAME)
             .correctionFactor();
 
@@ -117,7 +118,10 @@ public class FleetCorrections {
                 BEFORE_ANY_TEST,
                 fresh.scatterMean(),
                 fresh.bandMean(),
-                fleet.joints().stream().map(joint -> joint(fleet, joint)).toList(),
+                fleet.joints().stream()
+                        .filter(joint -> joint.finding().isEmpty())
+                        .map(joint -> joint(fleet, joint))
+                        .toList(),
                 fleet.counted());
     }
 

@@ -122,7 +122,8 @@ final class FleetSnapshot {
     /** Where a setup stands in the engine's log. */
     Leaf leaf(Setup setup) {
         Place place = Objects.requireNonNull(places.get(setup.jointId()));
-        return new Leaf.Logged(place.airframe(), place.joint(), setup.revision() - 1);
+        return new Leaf.Logged(
+                place.airframe(), place.joint(), joint(setup.jointId()).place(setup));
     }
 
     /** How many tests of all joints are in the fit. */

@@ -91,6 +91,6 @@ class FleetSnapshots {
 
     private LoggedJoint logged(Airframe airframe, Joint joint, List<Setup> setups, List<GroundTest> fired) {
         return new LoggedJoint(
-                airframe, joint, setups, setups.stream().map(physics::of).toList(), new ArrayList<>(fired));
+                airframe, joint, setups, setups.stream().map(physics::find).toList(), new ArrayList<>(fired));
     }
 }

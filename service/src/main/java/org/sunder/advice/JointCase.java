@@ -59,7 +59,7 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
         JointPhysics now = physics();
         List<Firing> firings = firings();
         List<GroundTest> counted =
-                logged.tests().stream().filter(GroundTest::counted).toList();
+                logged.tests().stream().filter(logged::counts).toList();
         Goal standard = Goal.standard();
         return new PlanningCase(
                 posterior,
@@ -81,8 +81,8 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
 
     private List<Firing> firings() {
         List<Firing> firings = new ArrayList<>();
-        for (GroundTest test : logged.tests()) {
-            firings.add(firing(test, logged.physicsOf(test), physics()));
+        for (GroundTest test : logged.sound()) {
+            logged.physicsOf(test).ifPresent(fired -> firings.add(firing(test, fired, physics())));
         }
         return firings;
     }

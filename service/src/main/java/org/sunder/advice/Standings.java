@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
+import org.sunder.engine.planning.Evidence;
+import org.sunder.engine.planning.EvidenceReport;
 
 /** Where every joint of a flyer stands, from one reading of the fleet. */
 @Service
@@ -28,6 +30,13 @@ public class Standings {
     }
 
     private Standing standing(FleetSnapshot fleet, LoggedJoint logged) {
+        if (logged.finding().isPresent()) {
+            return new Standing(
+                    logged.joint(),
+                    logged.counted(),
+                    FleetCorrections.BEFORE_ANY_TEST,
+                    new EvidenceReport(Evidence.NONE, logged.finding().get(), "Describe the setup anew."));
+        }
         JointCase now = advising.joint(fleet, logged.joint().id());
         return new Standing(
                 logged.joint(), logged.counted(), now.posterior().correctionFactor(), advising.evidence(now));

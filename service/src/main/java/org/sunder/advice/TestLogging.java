@@ -1,27 +1,25 @@
 package org.sunder.advice;
 
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionSynchronization;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
-import org.sunder.airframe.Display;
-import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.learning.Trial;
 import org.sunder.engine.physics.JointPhysics;
-import org.sunder.engine.quantity.Mass;
-import org.sunder.engine.quantity.Speed;
+import org.sunder.engine.planning.Safeguards;
+import org.sunder.groundtest.Beyond;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
-import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
-import org.sunder.problem.ProblemType;
 
 /**
  * Takes a report from the field into the log, with what the model said before and learned from it. A draft reads the fleet and
@@ -30,8 +28,8 @@ import org.sunder.problem.ProblemType;
 @Service
 public class TestLogging {
 
-    private static final double SLOWEST = 0.1; // m/s
-    private static final double FASTEST = 300; // m/s
+    /** A little above a limit is a matter of rounding it for print. */
+    private static final double ROUNDING = 1e-9;
 
     private final FleetSnapshots fleets;
     private final Findings findings;
@@ -52,22 +50,21 @@ public class TestLogging {
      * @param revision revision of the setup it was fired in, or null for the one in force
      * @param occasion on the ground or in flight
      * @param report what was seen
-     * @throws ProblemException where the report is of something that cannot be
+     * @throws ProblemException where the report breaks a rule
      */
     public LogDraft draft(UUID jointId, @Nullable Integer revision, Occasion occasion, Report report) {
         FleetSnapshot fleet = fleets.current();
         LoggedJoint joint = fleet.joint(jointId);
         Setup setup = joint.setup(revision);
         JointPhysics physics = joint.physics(setup);
-        tests.refuseFuture(report.firedAt());
-        refuseImpossible(report.charge(), joint, setup);
-        refuseOddSpeed(report);
+        tests.check(report);
         LeafPosterior before = findings.posterior(fleet, setup);
         Trial trial = Trials.of(report, physics);
         GroundTest test = tests.draft(
                 occasion,
                 setup,
                 report,
+                beyond(report.charge().kilograms(), joint, setup, report.firedAt()),
                 before.outcomes(trial.logRatio()),
                 before.after(trial).correctionFactor());
         return draft(fleet, test);
@@ -109,39 +106,27 @@ public class TestLogging {
         });
     }
 
-    private static void refuseImpossible(Mass charge, LoggedJoint joint, Setup setup) {
-        double ceiling = joint.physics(setup).ceiling().chargeKg();
-        Mass measure = Measure.of(setup.sheet());
-        String most = Display.limit(ceiling, measure).value() + " " + measure.unit();
-        String given = charge.value().toPlainString() + " " + charge.unit();
-        if (!(charge.kilograms() > 0)) {
-            String detail = "The charge, " + given + ", must be more than nothing.";
-            throw new ProblemException(
-                    ProblemType.UNSOUND_CHARGE,
-                    detail,
-                    List.of(new Fault("/charge", detail, "out-of-range", "more than 0, up to " + most, given)));
+    /** The limits that a firing lay above: recorded as it was, and marked. */
+    private static List<Beyond> beyond(double charge, LoggedJoint joint, Setup setup, OffsetDateTime firedAt) {
+        List<Beyond> beyond = new ArrayList<>();
+        JointPhysics physics = joint.physics(setup);
+        if (charge > physics.ceiling().chargeKg() * (1 + ROUNDING)) {
+            beyond.add(Beyond.CEILING);
         }
-    }
-
-    private static void refuseOddSpeed(Report report) {
-        Speed speed = report.speed();
-        if (speed == null) {
-            return;
+        double ratio = charge / physics.handbookCharge();
+        OptionalDouble highest = joint.tests().stream()
+                .filter(test -> test.counted() && !test.report().damaged())
+                .filter(test -> !test.report().firedAt().isAfter(firedAt))
+                .flatMap(
+                        test -> joint
+                                .physicsOf(test)
+                                .map(then -> test.report().charge().kilograms() / then.handbookCharge())
+                                .stream())
+                .mapToDouble(Double::doubleValue)
+                .max();
+        if (highest.isPresent() && ratio > highest.getAsDouble() * Safeguards.LARGEST_STEP * (1 + ROUNDING)) {
+            beyond.add(Beyond.STEP);
         }
-        if (report.outcome() != Outcome.SEPARATED) {
-            throw ProblemException.invalid(
-                    "/speed",
-                    speed.value(),
-                    "A speed was given, but only a separated test has one.",
-                    "no speed, or the outcome separated");
-        }
-        if (!(speed.metresPerSecond() >= SLOWEST && speed.metresPerSecond() <= FASTEST)) {
-            throw ProblemException.invalid(
-                    "/speed",
-                    speed.value(),
-                    "The speed, " + speed.value().toPlainString() + " " + speed.unit()
-                            + ", is out of range; 0.1 to 300 m/s is allowed.",
-                    "0.1 to 300 m/s");
-        }
+        return beyond;
     }
 }

@@ -7,6 +7,8 @@ import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.sunder.access.CurrentFlyer;
+import org.sunder.engine.physics.Range;
+import org.sunder.engine.quantity.Length;
 import org.sunder.http.Cursor;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
@@ -14,6 +16,8 @@ import org.sunder.problem.ProblemType;
 /** What a flyer does with airframes, joints and setups. Changes run inside the caller's transaction. */
 @Service
 public class Airframes {
+
+    private static final Range OUTER_DIAMETER = new Range(0.010, 2, "10 mm to 2 m");
 
     private final AirframeStore store;
     private final SetupPhysics physics;
@@ -27,6 +31,7 @@ public class Airframes {
 
     /** Enters a new airframe. */
     public Airframe enter(AirframeDetails details) {
+        check(details);
         return store.add(flyer.id(), details);
     }
 
@@ -38,7 +43,24 @@ public class Airframes {
     public Airframe change(UUID id, LongConsumer versionCheck, AirframeDetails details) {
         Airframe current = getActive(id);
         versionCheck.accept(current.version());
+        check(details);
         return store.change(flyer.id(), id, details);
+    }
+
+    /**
+     * Refuses, by throwing, what no airframe can be.
+     *
+     * @throws ProblemException naming the field
+     */
+    public static void check(AirframeDetails details) {
+        Length diameter = details.outerDiameter();
+        if (diameter != null && !OUTER_DIAMETER.contains(diameter.metres())) {
+            throw ProblemException.invalid(
+                    "/outerDiameter",
+                    diameter.value() + " " + diameter.unit(),
+                    "the outer diameter is out of bounds",
+                    OUTER_DIAMETER.text());
+        }
     }
 
     /** Puts an airframe away; its log stays and still teaches the fleet. */
@@ -90,7 +112,8 @@ public class Airframes {
         Joint joint = getJoint(jointId);
         getActive(joint.airframeId());
         versionCheck.accept(joint.version());
-        return store.addSetup(flyer.id(), jointId, physics.resolve(sheet, ""));
+        return store.addSetup(
+                flyer.id(), jointId, physics.resolve(sheet, currentSetup(joint).sheet()));
     }
 
     /** The setups of a joint, newest first. */

@@ -39,6 +39,11 @@ public record LoadOutSheet(
         compartments = RequestList.of(compartments);
     }
 
+    /** In place of one that cannot be read: nothing is packed, and its note says so. */
+    public static LoadOutSheet unreadable(String finding) {
+        return new LoadOutSheet("unreadable", null, List.of(), finding);
+    }
+
     /**
      * What is packed in one joint's compartment.
      *

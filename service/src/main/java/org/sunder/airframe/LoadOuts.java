@@ -19,7 +19,8 @@ import org.sunder.problem.ProblemType;
 @Service
 public class LoadOuts {
 
-    private static final int MOST = 50;
+    /** Most load-outs of an airframe. */
+    public static final int MOST = 50;
 
     private final LoadOutStore store;
     private final Airframes airframes;
@@ -71,6 +72,16 @@ public class LoadOuts {
     public List<InstalledLoadOut> of(UUID airframeId) {
         airframes.get(airframeId);
         return store.of(flyer.id(), airframeId);
+    }
+
+    /**
+     * Refuses, by throwing, a load-out that came in otherwise than by its call and that the call would refuse.
+     *
+     * @throws ProblemException naming every fault by its pointer in the sheet
+     */
+    public void checkStored(UUID id) {
+        InstalledLoadOut loadOut = get(id);
+        check(loadOut.airframeId(), loadOut.sheet());
     }
 
     private void requireActive(UUID airframeId) {

@@ -10,6 +10,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.Length;
+import org.sunder.engine.quantity.LengthUnit;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.SpecificEnergy;
 import org.sunder.http.RequestList;
@@ -83,6 +84,14 @@ public record SetupSheet(
         cavity = RequestList.of(cavity);
         contents = RequestList.of(contents);
         pins = RequestList.of(pins);
+    }
+
+    /** In place of one that cannot be read: it describes nothing, and its note says so. */
+    public static SetupSheet unreadable(String finding) {
+        Length none = new Length(BigDecimal.ZERO, LengthUnit.MILLIMETRE);
+        return new SetupSheet(
+                none, List.of(), List.of(), List.of(), null, null, null, null, null, null, null, null, null, null,
+                finding);
     }
 
     /** The same with what the stock says of its powder, or null for the standard one, and of its pins. */

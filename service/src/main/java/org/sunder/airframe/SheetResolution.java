@@ -3,6 +3,8 @@ package org.sunder.airframe;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -10,6 +12,7 @@ import org.sunder.airframe.PinSheet.PullTests;
 import org.sunder.engine.physics.PinStrength.MeasuredBatch;
 import org.sunder.engine.physics.SetupFault;
 import org.sunder.engine.physics.UnsoundSetupException;
+import org.sunder.engine.quantity.Quantity;
 import org.sunder.engine.quantity.SpecificEnergy;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PinBatches;
@@ -39,9 +42,23 @@ public class SheetResolution {
      * @throws UnsoundSetupException naming each powder and batch that is not there or not as repeated
      */
     public SetupSheet resolve(SetupSheet sheet) {
+        return resolve(sheet, Optional.empty());
+    }
+
+    /**
+     * The sheet with powder and pins filled in.
+     *
+     * @param inForce the joint's sheet so far, whose values may be repeated although the stock says otherwise by now
+     * @throws UnsoundSetupException naming each powder and batch that is not there or not as repeated
+     */
+    public SetupSheet resolve(SetupSheet sheet, SetupSheet inForce) {
+        return resolve(sheet, Optional.of(inForce));
+    }
+
+    private SetupSheet resolve(SetupSheet sheet, Optional<SetupSheet> inForce) {
         List<SetupFault> faults = new ArrayList<>();
-        List<PinSheet> pins = pins(sheet.pins(), faults);
-        StockPowder powder = powder(sheet, faults);
+        List<PinSheet> pins = pins(sheet.pins(), inForce.map(SetupSheet::pins).orElse(List.of()), faults);
+        StockPowder powder = powder(sheet, inForce, faults);
         if (!faults.isEmpty()) {
             throw new UnsoundSetupException(faults);
         }
@@ -59,14 +76,14 @@ public class SheetResolution {
      */
     public List<PinSheet> resolve(List<PinSheet> pins) {
         List<SetupFault> faults = new ArrayList<>();
-        List<PinSheet> resolved = pins(pins, faults);
+        List<PinSheet> resolved = pins(pins, List.of(), faults);
         if (!faults.isEmpty()) {
             throw new UnsoundSetupException(faults);
         }
         return resolved;
     }
 
-    private @Nullable StockPowder powder(SetupSheet sheet, List<SetupFault> faults) {
+    private @Nullable StockPowder powder(SetupSheet sheet, Optional<SetupSheet> inForce, List<SetupFault> faults) {
         String name = sheet.powder();
         StockPowder powder =
                 name == null ? StockPowder.STANDARD : powders.find(name).orElse(null);
@@ -75,31 +92,42 @@ public class SheetResolution {
             faults.add(new SetupFault("powder", String.valueOf(name), "no such powder in stock", allowed));
             return null;
         }
+        Optional<SetupSheet> before = inForce.filter(last -> Objects.equals(last.powder(), name));
         SpecificEnergy force = sheet.powderForce();
         SpecificEnergy own = powder.details().powderForce();
-        if (force != null && force.exactSi().compareTo(own.exactSi()) != 0) {
+        if (force != null
+                && !equal(force, own)
+                && before.map(SetupSheet::powderForce)
+                        .filter(last -> equal(force, last))
+                        .isEmpty()) {
             faults.add(repeated("powderForce", force.value() + " " + force.unit(), own.value() + " " + own.unit()));
         }
         BigDecimal uncertainty = sheet.powderUncertainty();
         BigDecimal ownUncertainty = powder.details().relativeUncertainty();
-        if (uncertainty != null && uncertainty.compareTo(ownUncertainty) != 0) {
+        if (uncertainty != null
+                && uncertainty.compareTo(ownUncertainty) != 0
+                && before.map(SetupSheet::powderUncertainty)
+                        .filter(last -> uncertainty.compareTo(last) == 0)
+                        .isEmpty()) {
             faults.add(repeated("powderUncertainty", uncertainty.toString(), ownUncertainty.toString()));
         }
         return powder;
     }
 
-    private List<PinSheet> pins(List<PinSheet> pins, List<SetupFault> faults) {
+    private List<PinSheet> pins(List<PinSheet> pins, List<PinSheet> inForce, List<SetupFault> faults) {
         List<PinSheet> resolved = new ArrayList<>();
         for (int i = 0; i < pins.size(); i++) {
             PinSheet pin = pins.get(i);
-            PullTests measured =
-                    pin.batch() == null ? pin.measured() : measured("pins[" + i + "]", pin, pin.batch(), faults);
+            PullTests measured = pin.batch() == null
+                    ? pin.measured()
+                    : measured("pins[" + i + "]", pin, pin.batch(), inForce, faults);
             resolved.add(new PinSheet(pin.thread(), pin.count(), pin.batch(), measured));
         }
         return resolved;
     }
 
-    private @Nullable PullTests measured(String path, PinSheet pin, UUID id, List<SetupFault> faults) {
+    private @Nullable PullTests measured(
+            String path, PinSheet pin, UUID id, List<PinSheet> inForce, List<SetupFault> faults) {
         PinBatch batch = batches.find(id).orElse(null);
         String fault = fault(batch, pin.thread());
         if (batch == null || fault != null) {
@@ -109,7 +137,10 @@ public class SheetResolution {
         }
         MeasuredBatch strength = batch.strength().orElseThrow();
         PullTests own = new PullTests(strength.mean(), strength.standardDeviation(), strength.tests());
-        if (pin.measured() != null && !pin.measured().equals(own)) {
+        boolean known = inForce.stream()
+                .filter(last -> id.equals(last.batch()))
+                .anyMatch(last -> equal(pin.measured(), last.measured()));
+        if (pin.measured() != null && !equal(pin.measured(), own) && !known) {
             String found = own.mean().value() + " " + own.mean().unit() + " from " + own.tests() + " tests";
             faults.add(repeated(
                     path + ".measured",
@@ -130,6 +161,58 @@ public class SheetResolution {
             return "this batch is of thread " + batch.details().thread();
         }
         return batch.strength().isEmpty() ? "this batch has too few pull tests" : null;
+    }
+
+    /**
+     * A sheet as a call stores it: what the stock says is filled in.
+     *
+     * @throws UnsoundSetupException naming what is not
+     */
+    static SetupSheet checkedAsStored(SetupSheet sheet) {
+        List<SetupFault> faults = new ArrayList<>();
+        for (int i = 0; i < sheet.pins().size(); i++) {
+            PinSheet pin = sheet.pins().get(i);
+            if (pin.batch() != null && pin.measured() == null) {
+                faults.add(new SetupFault("pins[" + i + "].measured", "", "needed where a batch is named", "a value"));
+            }
+        }
+        boolean standard = sheet.powder() == null
+                || sheet.powder().equals(StockPowder.STANDARD.details().name());
+        if (standard && (sheet.powderForce() != null || sheet.powderUncertainty() != null)) {
+            String path = sheet.powderForce() == null ? "powderUncertainty" : "powderForce";
+            faults.add(new SetupFault(path, "", "the standard powder has its own", "none"));
+        }
+        if (!faults.isEmpty()) {
+            throw new UnsoundSetupException(faults);
+        }
+        return sheet;
+    }
+
+    /**
+     * A batch that is there and of the thread of the pins that name it.
+     *
+     * @throws UnsoundSetupException where it is not
+     */
+    PinBatch checkedBatch(SetupPhysics.NamedBatch named) {
+        return batches.find(named.batch())
+                .filter(batch -> batch.details().thread().toString().equals(named.thread()))
+                .orElseThrow(() -> new UnsoundSetupException(List.of(new SetupFault(
+                        named.path() + ".batch",
+                        named.batch().toString(),
+                        "no such pin batch of this thread",
+                        "a batch of this thread"))));
+    }
+
+    private static boolean equal(Quantity<?> a, Quantity<?> b) {
+        return a.exactSi().compareTo(b.exactSi()) == 0;
+    }
+
+    private static boolean equal(@Nullable PullTests a, @Nullable PullTests b) {
+        return a != null
+                && b != null
+                && equal(a.mean(), b.mean())
+                && equal(a.standardDeviation(), b.standardDeviation())
+                && a.tests().equals(b.tests());
     }
 
     private static SetupFault repeated(String path, String value, String own) {

@@ -6,5 +6,14 @@ import org.jspecify.annotations.Nullable;
 @FunctionalInterface
 interface FaultSink {
 
-    void accept(String pointer, String detail, @Nullable String allowed, @Nullable String value);
+    /**
+     * Takes a fault.
+     *
+     * @param pointer JSON pointer of what could not be read
+     * @param detail what is wrong, for a person
+     * @param code the stable word for it
+     * @param allowed what would be allowed
+     * @param value what was there, as text
+     */
+    void accept(String pointer, String detail, String code, @Nullable String allowed, @Nullable String value);
 }

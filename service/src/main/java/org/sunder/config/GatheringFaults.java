@@ -1,8 +1,8 @@
 package org.sunder.config;
 
-import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.sunder.problem.AllowedForms;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.databind.DeserializationContext;
@@ -30,7 +30,7 @@ final class GatheringFaults extends DeserializationProblemHandler {
         String allowed = known == null
                 ? null
                 : known.stream().map(String::valueOf).sorted().collect(Collectors.joining(", "));
-        sink.accept(here(parser), "unknown field", allowed, name);
+        sink.accept(unknown(context, parser, name), "unknown field", "unknown-field", allowed, name);
         parser.skipChildren();
         return true;
     }
@@ -38,14 +38,14 @@ final class GatheringFaults extends DeserializationProblemHandler {
     @Override
     public @Nullable Object handleWeirdStringValue(
             DeserializationContext context, Class<?> target, String value, String message) {
-        sink.accept(here(context.getParser()), words(target), allowed(target), value);
+        sink.accept(here(context.getParser()), words(target), "wrong-form", AllowedForms.of(target), value);
         return null;
     }
 
     @Override
     public @Nullable Object handleWeirdNumberValue(
             DeserializationContext context, Class<?> target, Number value, String message) {
-        sink.accept(here(context.getParser()), words(target), allowed(target), value.toString());
+        sink.accept(here(context.getParser()), words(target), "wrong-form", AllowedForms.of(target), value.toString());
         return null;
     }
 
@@ -57,9 +57,16 @@ final class GatheringFaults extends DeserializationProblemHandler {
             JsonParser parser,
             @Nullable String message) {
         Class<?> type = target.getRawClass();
-        sink.accept(here(parser), words(type), allowed(type), token.isScalarValue() ? parser.getString() : null);
+        String value = token.isScalarValue() ? parser.getString() : null;
+        sink.accept(here(parser), words(type), "wrong-form", AllowedForms.of(type), value);
         parser.skipChildren();
         return null;
+    }
+
+    /** What comes before the last known field is read out of a buffer, when the reader itself stands at the object's end. */
+    private static String unknown(DeserializationContext context, JsonParser parser, String name) {
+        JsonParser reader = context.getParser();
+        return parser == reader ? here(parser) : JsonPointers.under(here(reader), name);
     }
 
     private static String here(JsonParser parser) {
@@ -68,21 +75,5 @@ final class GatheringFaults extends DeserializationProblemHandler {
 
     private static String words(Class<?> type) {
         return type.isEnum() ? "not one of the allowed words" : "a value of another type is needed";
-    }
-
-    private static String allowed(Class<?> type) {
-        if (type.isEnum()) {
-            return Arrays.stream(type.getEnumConstants()).map(String::valueOf).collect(Collectors.joining(", "));
-        }
-        return switch (type.getSimpleName()) {
-            case "String" -> "a string";
-            case "Integer", "int", "Long", "long" -> "a whole number";
-            case "Double", "double", "BigDecimal" -> "a number";
-            case "Boolean", "boolean" -> "true or false";
-            case "UUID" -> "a UUID";
-            case "OffsetDateTime" -> "a time with offset, such as 2026-05-03T10:20:00+01:00";
-            case "List", "Set" -> "a list";
-            default -> "an object";
-        };
     }
 }

@@ -19,8 +19,8 @@ class JsonConfig {
 
     @Bean
     JsonMapperBuilderCustomizer strictJson() {
-        FaultSink sink = (pointer, detail, allowed, value) ->
-                InputFaults.add(new Fault(pointer, detail, code(detail), allowed, value));
+        FaultSink sink = (pointer, detail, code, allowed, value) ->
+                InputFaults.add(new Fault(pointer, detail, code, allowed, value));
         return builder -> builder.enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                 .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
@@ -35,12 +35,5 @@ class JsonConfig {
                 .addHandler(new GatheringFaults(sink))
                 .addModule(new QuantityModule(sink))
                 .addModule(new ScalarModule(sink));
-    }
-
-    private static String code(String detail) {
-        if (detail.equals("unknown field")) {
-            return "unknown-field";
-        }
-        return detail.equals("the unit is missing") || detail.equals("a number is needed") ? "missing" : "wrong-form";
     }
 }

@@ -91,11 +91,14 @@ class OpenApiProblems {
         if (path.endsWith("/access-keys") && write) {
             add(path, operation, ProblemType.SHOWN_ONCE);
         }
+        if (path.startsWith("/api/joints/{id}/") && method == PathItem.HttpMethod.GET) {
+            add(path, operation, ProblemType.UNSOUND_SETUP);
+        }
         if (path.endsWith("/flight-charge")) {
             add(path, operation, ProblemType.NO_FLIGHT_CHARGE);
         }
         if ((path.endsWith("/ground-tests") || path.endsWith("/flight-events")) && write) {
-            add(path, operation, ProblemType.CHARGE_ABOVE_CEILING);
+            add(path, operation, ProblemType.UNSOUND_CHARGE);
         }
     }
 

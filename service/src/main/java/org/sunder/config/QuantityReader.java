@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.sunder.engine.quantity.Decimals;
 import org.sunder.engine.quantity.Quantity;
 import org.sunder.engine.quantity.Unit;
 import tools.jackson.core.JsonParser;
@@ -20,9 +21,6 @@ import tools.jackson.databind.ValueDeserializer;
  * @param <Q> the quantity
  */
 final class QuantityReader<U extends Enum<U> & Unit, Q extends Quantity<U>> extends ValueDeserializer<Q> {
-
-    private static final int MOST_DIGITS = 20;
-    private static final int LARGEST_EXPONENT = 12;
 
     private final List<U> units;
     private final BiFunction<BigDecimal, U, Q> maker;
@@ -39,12 +37,13 @@ final class QuantityReader<U extends Enum<U> & Unit, Q extends Quantity<U>> exte
         String pointer = parser.streamReadContext().pathAsPointer().toString();
         JsonNode node = context.readTree(parser);
         if (!node.isObject()) {
-            sink.accept(pointer, "a quantity is an object with a value and a unit", form(), node.toString());
+            sink.accept(
+                    pointer, "a quantity is an object with a value and a unit", "wrong-form", form(), node.toString());
             return null;
         }
         for (String field : node.propertyNames()) {
             if (!field.equals("value") && !field.equals("unit")) {
-                sink.accept(pointer + "/" + field, "unknown field", "value, unit", field);
+                sink.accept(JsonPointers.under(pointer, field), "unknown field", "unknown-field", "value, unit", field);
             }
         }
         BigDecimal value = value(pointer + "/value", node.path("value"));
@@ -54,15 +53,12 @@ final class QuantityReader<U extends Enum<U> & Unit, Q extends Quantity<U>> exte
 
     private @Nullable BigDecimal value(String pointer, JsonNode node) {
         if (!node.isNumber()) {
-            sink.accept(pointer, "a number is needed", "a number", text(node));
+            sink.accept(pointer, "a number is needed", code(node), "a number", text(node));
             return null;
         }
         BigDecimal value = node.decimalValue();
-        boolean absurd = value.precision() > MOST_DIGITS
-                || value.scale() > MOST_DIGITS
-                || value.precision() - value.scale() > LARGEST_EXPONENT;
-        if (absurd) {
-            sink.accept(pointer, "the number is too long or too large", "up to 20 digits, below 1e12", text(node));
+        if (!Decimals.bounded(value)) {
+            sink.accept(pointer, "the number is too long or too large", "wrong-form", Decimals.ALLOWED, text(node));
             return null;
         }
         return value.scale() < 0 ? value.setScale(0) : value;
@@ -77,9 +73,14 @@ final class QuantityReader<U extends Enum<U> & Unit, Q extends Quantity<U>> exte
         sink.accept(
                 pointer,
                 node.isMissingNode() ? "the unit is missing" : "unknown unit",
+                code(node),
                 units.stream().map(Unit::symbol).collect(Collectors.joining(", ")),
                 text(node));
         return null;
+    }
+
+    private static String code(JsonNode node) {
+        return node.isMissingNode() || node.isNull() ? "missing" : "wrong-form";
     }
 
     private static String text(JsonNode node) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.sunder.engine.quantity.Decimals;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.databind.DeserializationContext;
@@ -26,8 +27,8 @@ final class ScalarModule extends SimpleModule {
                 BigDecimal.class,
                 new Strict<>(
                         Set.of(JsonToken.VALUE_NUMBER_INT, JsonToken.VALUE_NUMBER_FLOAT),
-                        "a number",
-                        JsonParser::getDecimalValue,
+                        "a number of " + Decimals.ALLOWED,
+                        ScalarModule::bounded,
                         sink));
         addDeserializer(
                 Boolean.class,
@@ -45,12 +46,15 @@ final class ScalarModule extends SimpleModule {
                         sink));
     }
 
-    /** PostgreSQL keeps neither U+0000 nor half a surrogate pair; null where the text has one. */
+    private static @Nullable BigDecimal bounded(JsonParser parser) {
+        BigDecimal value = parser.getDecimalValue();
+        return Decimals.bounded(value) ? value : null;
+    }
+
+    /** Null where a database cannot keep the text. */
     private static @Nullable String storable(JsonParser parser) {
         String text = parser.getString();
-        boolean kept = text.indexOf(0) < 0
-                && text.codePoints().noneMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
-        return kept ? text : null;
+        return StoredText.storable(text) ? text : null;
     }
 
     private static final class Strict<T> extends ValueDeserializer<T> {
@@ -73,7 +77,8 @@ final class ScalarModule extends SimpleModule {
             T value = tokens.contains(parser.currentToken()) ? read.apply(parser) : null;
             if (value == null) {
                 String text = parser.currentToken().isScalarValue() ? parser.getString() : null;
-                sink.accept(pointer, allowed + " is needed", allowed, text);
+                String code = parser.currentToken() == JsonToken.VALUE_NULL ? "missing" : "wrong-form";
+                sink.accept(pointer, allowed + " is needed", code, allowed, text);
                 parser.skipChildren();
             }
             return value;

@@ -12,7 +12,7 @@ public final class StoredJson {
 
     /** A mapper for stored documents. */
     public static JsonMapper mapper() {
-        FaultSink sink = (pointer, detail, allowed, value) -> {
+        FaultSink sink = (pointer, detail, code, allowed, value) -> {
             throw new IllegalStateException("stored document at " + pointer + ": " + detail);
         };
         return JsonMapper.builder()

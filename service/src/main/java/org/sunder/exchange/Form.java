@@ -8,10 +8,13 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.sunder.config.StoredText;
+import org.sunder.engine.quantity.Decimals;
 import org.sunder.engine.quantity.Unit;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -42,7 +45,7 @@ record Form(String allowed, FromRow fromRow, Function<Object, JsonNode> show, Fu
             time -> JSON.stringNode(((OffsetDateTime) time).toInstant().toString()),
             node -> {
                 Instant time = Instant.parse(string(node));
-                require(time.isAfter(EARLIEST) && time.isBefore(LATEST));
+                require(!time.isBefore(EARLIEST) && time.isBefore(LATEST));
                 require(time.equals(time.truncatedTo(ChronoUnit.MICROS)));
                 return time.atOffset(ZoneOffset.UTC);
             });
@@ -58,10 +61,13 @@ record Form(String allowed, FromRow fromRow, Function<Object, JsonNode> show, Fu
 
     /** A decimal kept as text with its digits. */
     static final Form POSITIVE = new Form(
-            "a decimal above 0 as text", ResultSet::getString, text -> JSON.stringNode((String) text), node -> {
+            "a decimal above 0 as text, " + Decimals.ALLOWED,
+            ResultSet::getString,
+            text -> JSON.stringNode((String) text),
+            node -> {
                 String text = string(node);
-                require(text.length() <= 48 && new BigDecimal(text).signum() > 0);
-                require(new BigDecimal(text).toPlainString().equals(text));
+                BigDecimal value = Decimals.find(text).orElseThrow(IllegalArgumentException::new);
+                require(value.signum() > 0 && value.toPlainString().equals(text));
                 return text;
             });
 
@@ -73,12 +79,12 @@ record Form(String allowed, FromRow fromRow, Function<Object, JsonNode> show, Fu
 
     static Form text(int longest) {
         return new Form(
-                "1 to " + longest + " characters",
+                "at most " + longest + " characters",
                 ResultSet::getString,
                 text -> JSON.stringNode((String) text),
                 node -> {
                     String text = string(node);
-                    require(!text.isEmpty() && text.length() <= longest && text.indexOf(0) < 0);
+                    require(text.length() <= longest && StoredText.storable(text));
                     return text;
                 });
     }
@@ -125,16 +131,16 @@ record Form(String allowed, FromRow fromRow, Function<Object, JsonNode> show, Fu
         return new Form(
                 Arrays.stream(all).map(shown).collect(Collectors.joining(", ")),
                 ResultSet::getString,
-                text -> JSON.stringNode(find(all, kept, (String) text, shown)),
-                node -> find(all, shown, string(node), kept));
+                text -> JSON.stringNode(find(all, kept, (String) text, shown).orElse((String) text)),
+                node -> find(all, shown, string(node), kept).orElseThrow(IllegalArgumentException::new));
     }
 
-    private static <T> String find(T[] all, Function<T, String> by, String text, Function<T, String> wanted) {
+    /** Empty where no constant has the text: a hand in the database may have put it there. */
+    private static <T> Optional<String> find(T[] all, Function<T, String> by, String text, Function<T, String> wanted) {
         return Arrays.stream(all)
                 .filter(each -> by.apply(each).equals(text))
                 .findFirst()
-                .map(wanted)
-                .orElseThrow(IllegalArgumentException::new);
+                .map(wanted);
     }
 
     private static @Nullable Object time(ResultSet row, String column) throws SQLException {

@@ -30,6 +30,7 @@ class Import {
 
     private final Export export;
     private final Soundness soundness;
+    private final RowRules rules;
     private final DurableTransactions transactions;
     private final FleetVersions versions;
     private final JdbcTemplate jdbc;
@@ -38,12 +39,14 @@ class Import {
     Import(
             Export export,
             Soundness soundness,
+            RowRules rules,
             DurableTransactions transactions,
             FleetVersions versions,
             JdbcTemplate jdbc,
             JsonMapper json) {
         this.export = export;
         this.soundness = soundness;
+        this.rules = rules;
         this.transactions = transactions;
         this.versions = versions;
         this.jdbc = jdbc;
@@ -70,8 +73,10 @@ class Import {
         return transactions.commit(() -> {
             versions.advance(flyer);
             try (RowParser parser = new RowParser(json.createParser(body))) {
-                Result result = document(flyer, parser);
+                RowRules.Later later = new RowRules.Later();
+                Result result = document(flyer, parser, later);
                 soundness.check(flyer);
+                rules.check(later);
                 return result;
             } catch (StreamReadException e) {
                 String where = "line " + e.getLocation().getLineNr() + ", column "
@@ -85,7 +90,7 @@ class Import {
         });
     }
 
-    private Result document(UUID flyer, RowParser parser) {
+    private Result document(UUID flyer, RowParser parser, RowRules.Later later) {
         Map<String, Table> awaited = Table.ALL.stream().collect(Collectors.toMap(Table::field, table -> table));
         if (parser.nextToken() != JsonToken.START_OBJECT) {
             throw fault("", "an export is a JSON object", "what GET /api/export gave");
@@ -97,7 +102,7 @@ class Import {
             parser.nextToken();
             Table table = awaited.remove(field);
             if (table != null) {
-                total = rows(table, flyer, parser, total);
+                total = rows(table, flyer, parser, total, later);
             } else if (field.equals("format")) {
                 ours = Export.FORMAT.equals(parser.getString());
             } else if (!field.equals("version")
@@ -114,7 +119,7 @@ class Import {
         return total;
     }
 
-    private Result rows(Table table, UUID flyer, RowParser parser, Result before) {
+    private Result rows(Table table, UUID flyer, RowParser parser, Result before, RowRules.Later later) {
         if (parser.currentToken() != JsonToken.START_ARRAY) {
             throw fault("/" + table.field(), "a list of rows is needed", "a list");
         }
@@ -129,9 +134,7 @@ class Import {
             parser.endRow();
             List<@Nullable Object> there = known.get(String.valueOf(row.get(0)));
             if (there == null) {
-                if (table.name().equals("setup")) {
-                    soundness.check(at + "/document", String.valueOf(row.get(table.place("document"))));
-                }
+                rules.check(at, new RowRules.Row(table, row), later);
                 insert(table, flyer, at, row);
                 added++;
             } else if (there.equals(row)) {

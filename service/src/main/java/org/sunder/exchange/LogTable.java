@@ -24,7 +24,16 @@ import org.sunder.groundtest.Report;
 class LogTable {
 
     private static final List<String> FIRED = List.of(
-            "occasion", "charge", "chargeUnit", "outcome", "damaged", "speed", "speedUnit", "containment", "counted");
+            "occasion",
+            "charge",
+            "chargeUnit",
+            "outcome",
+            "damaged",
+            "speed",
+            "speedUnit",
+            "containment",
+            "counted",
+            "finding");
 
     private final Airframes airframes;
     private final GroundTests tests;
@@ -104,7 +113,8 @@ class LogTable {
                 speed == null ? null : speed.value().toPlainString(),
                 speed == null ? null : speed.unit().symbol(),
                 report.containment(),
-                test.counted());
+                test.counted(),
+                test.finding());
     }
 
     private static List<@Nullable Object> learned(GroundTest test) {

@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.sunder.airframe.SetupPhysics;
+import org.sunder.airframe.LoadOuts;
+import org.sunder.stock.PinBatches;
 
 /** What must hold of a flyer's rows beyond the form of each value. */
 @Component
@@ -27,30 +28,25 @@ class Soundness {
                             + " having count(*) <> max(sequence) + 1",
                     "the voids of the test must be numbered from 0"),
             new Rule(
+                    "select test_id from ground_test_void where flyer_id = ? and voided <> (mod(sequence, 2) = 0)",
+                    "a test is voided, then restored, then voided again"),
+            new Rule(
                     "select b.id from pin_batch b left join pull_test p on p.flyer_id = b.flyer_id and p.batch_id = b.id"
                             + " where b.flyer_id = ? group by b.id, b.pulls"
                             + " having count(p.id) <> b.pulls or max(p.sequence) <> b.pulls - 1",
-                    "the batch must have each of its pull tests"));
+                    "the batch must have each of its pull tests"),
+            new Rule(
+                    "select id from pin_batch where flyer_id = ? and pulls > " + PinBatches.MOST_PULLS,
+                    "a batch takes " + PinBatches.MOST_PULLS + " pull tests at most"),
+            new Rule(
+                    "select airframe_id from load_out where flyer_id = ? group by airframe_id having count(*) > "
+                            + LoadOuts.MOST,
+                    "an airframe takes " + LoadOuts.MOST + " load-outs at most"));
 
     private final JdbcClient jdbc;
-    private final SetupPhysics physics;
 
-    Soundness(JdbcClient jdbc, SetupPhysics physics) {
+    Soundness(JdbcClient jdbc) {
         this.jdbc = jdbc;
-        this.physics = physics;
-    }
-
-    /**
-     * Refuses, by throwing, a setup that cannot be.
-     *
-     * @param at JSON pointer of its document
-     */
-    void check(String at, String document) {
-        try {
-            physics.of(Documents.setup(document), at);
-        } catch (IllegalArgumentException e) {
-            throw Import.fault(at, "the setup is unsound", "a setup whose contents fit");
-        }
     }
 
     /** Refuses, by throwing, rows that do not belong together. */

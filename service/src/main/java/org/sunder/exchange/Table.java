@@ -135,6 +135,7 @@ record Table(String name, String field, List<Column> columns) {
                             optional("speed_unit", Form.unit(SpeedUnit.class)),
                             optional("containment", Form.word(Containment.class)),
                             optional("notes", NOTES),
+                            optional("beyond", Form.text(20)),
                             needed("fired_at", Form.TIME),
                             needed(
                                     "fired_offset_seconds",

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.learning.OutcomeProbabilities;
 
@@ -17,9 +18,11 @@ import org.sunder.engine.learning.OutcomeProbabilities;
  * @param setupRevision that setup's revision
  * @param report what was seen
  * @param receivedAt when the service took it in
+ * @param beyond limits that the charge lay above
  * @param forecast what the model said before
  * @param correctionAfter the joint's correction with this test in the fit, as it stood then
  * @param marks voids and their lifting, oldest first
+ * @param finding what is wrong with the row as stored, for people; null where it keeps the rules
  */
 public record GroundTest(
         UUID id,
@@ -29,17 +32,25 @@ public record GroundTest(
         int setupRevision,
         Report report,
         Instant receivedAt,
+        List<Beyond> beyond,
         OutcomeProbabilities forecast,
         CorrectionFactor correctionAfter,
-        List<VoidMark> marks) {
+        List<VoidMark> marks,
+        @Nullable String finding) {
 
     public GroundTest {
+        beyond = List.copyOf(beyond);
         marks = List.copyOf(marks);
     }
 
-    /** Whether the test is in the fit. */
+    /** Whether the test is in the fit: neither void nor against the rules. */
     public boolean counted() {
-        return marks.isEmpty() || !marks.get(marks.size() - 1).voided();
+        return finding == null && !voided();
+    }
+
+    /** Whether it was taken out of the fit. */
+    public boolean voided() {
+        return !marks.isEmpty() && marks.get(marks.size() - 1).voided();
     }
 
     /** This test with one more mark. */
@@ -47,6 +58,17 @@ public record GroundTest(
         List<VoidMark> more = new ArrayList<>(marks);
         more.add(mark);
         return new GroundTest(
-                id, occasion, jointId, setupId, setupRevision, report, receivedAt, forecast, correctionAfter, more);
+                id,
+                occasion,
+                jointId,
+                setupId,
+                setupRevision,
+                report,
+                receivedAt,
+                beyond,
+                forecast,
+                correctionAfter,
+                more,
+                finding);
     }
 }

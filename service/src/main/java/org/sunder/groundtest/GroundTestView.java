@@ -40,17 +40,26 @@ public record GroundTestView(
 
         @Nullable String notes,
 
+        @Schema(description = "Limits that the charge lay above: recorded as fired, and marked.")
+        List<Beyond> beyond,
+
         @Schema(description = "What the model said of this charge before it was fired.")
         ProbabilityView forecast,
 
         @Schema(description = "The joint's correction after this test, as it stood then (90 % interval).")
         CorrectionView correctionAfter,
 
-        @Schema(description = "Whether the test is in the fit; false while it is void.")
+        @Schema(description = "Whether the test is in the fit; false while it is void or has a finding.")
         boolean counted,
 
         @Schema(description = "Voids and their lifting, oldest first.")
-        List<VoidMark> marks) {
+        List<VoidMark> marks,
+
+        @Schema(
+                description = "What is wrong with the test as it is stored, by an older version or by hand; it is shown"
+                        + " and not counted. Values that cannot be read are shown as nothing. Absent where it keeps the"
+                        + " rules.")
+        @Nullable String finding) {
 
     /** The view of a test. */
     public static GroundTestView of(GroundTest test) {
@@ -68,10 +77,12 @@ public record GroundTestView(
                 report.firedAt(),
                 test.receivedAt(),
                 report.notes(),
+                test.beyond(),
                 ProbabilityView.of(test.forecast()),
                 CorrectionView.of(test.correctionAfter()),
                 test.counted(),
-                test.marks());
+                test.marks(),
+                test.finding());
     }
 
     /** The tag of a test: only its marks can change. */

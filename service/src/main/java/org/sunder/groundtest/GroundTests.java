@@ -1,9 +1,7 @@
 package org.sunder.groundtest;
 
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
@@ -19,17 +17,12 @@ import org.sunder.http.Cursor;
 import org.sunder.http.FleetVersions;
 import org.sunder.http.RowIds;
 import org.sunder.http.StaleFleetException;
-import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
 
 /** The log. Additions run inside the caller's transaction. */
 @Service
 public class GroundTests {
-
-    private static final Duration CLOCKS_DISAGREE = Duration.ofMinutes(2);
-
-    private static final OffsetDateTime EARLIEST = OffsetDateTime.parse("1900-01-01T00:00:00Z");
 
     private final GroundTestStore store;
     private final Airframes airframes;
@@ -45,24 +38,13 @@ public class GroundTests {
         this.clock = clock;
     }
 
-    /** Refuses a time that has not come yet, or one that no log of ours reaches back to. */
-    public void refuseFuture(OffsetDateTime firedAt) {
-        if (firedAt.isBefore(EARLIEST)) {
-            throw ProblemException.invalid(
-                    "/firedAt",
-                    firedAt,
-                    "The time of firing, " + firedAt + ", lies too far back; it may be " + EARLIEST
-                            + " at the earliest.",
-                    "a time since " + EARLIEST);
-        }
-        OffsetDateTime latest = OffsetDateTime.now(clock).plus(CLOCKS_DISAGREE);
-        if (firedAt.isAfter(latest)) {
-            String detail = "The time of firing, " + firedAt + ", lies in the future; it may be at most now.";
-            throw new ProblemException(
-                    ProblemType.TEST_IN_THE_FUTURE,
-                    detail,
-                    List.of(new Fault("/firedAt", detail, "in-the-future", "a time up to now", firedAt.toString())));
-        }
+    /**
+     * Refuses, by throwing, a report that breaks a rule.
+     *
+     * @throws ProblemException naming the field, its value and what is allowed
+     */
+    public void check(Report report) {
+        ReportRules.checked(report, clock.instant());
     }
 
     /**
@@ -73,6 +55,7 @@ public class GroundTests {
             Occasion occasion,
             Setup setup,
             Report report,
+            List<Beyond> beyond,
             OutcomeProbabilities forecast,
             CorrectionFactor correctionAfter) {
         return new GroundTest(
@@ -83,9 +66,11 @@ public class GroundTests {
                 setup.revision(),
                 report.kept(),
                 now(),
+                beyond,
                 forecast,
                 correctionAfter,
-                List.of());
+                List.of(),
+                null);
     }
 
     /**
@@ -111,12 +96,12 @@ public class GroundTests {
         return store.page(flyer.id(), jointId, occasion, cursor, limit + 1);
     }
 
-    /** Every test of the flyer in the order they were fired, voided ones too. */
+    /** Every test of the flyer in the order they were fired, voided ones and those that break a rule too. */
     public List<GroundTest> all() {
         return store.all(flyer.id());
     }
 
-    /** Every test of these joints in the order they were fired, voided ones too. */
+    /** Every test of these joints in the order they were fired, voided ones and those that break a rule too. */
     public List<GroundTest> of(Collection<UUID> joints) {
         return store.of(flyer.id(), joints);
     }
@@ -127,7 +112,7 @@ public class GroundTests {
      * @throws ProblemException 409 where it is so already
      */
     public GroundTest marked(GroundTest test, boolean voided, String reason) {
-        if (test.counted() != voided) {
+        if (test.voided() == voided) {
             throw new ProblemException(
                     ProblemType.CONFLICT, voided ? "The test is void already." : "The test is not void.");
         }

@@ -1,8 +1,11 @@
 package org.sunder.http;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
+import org.sunder.engine.quantity.Decimals;
 import org.sunder.engine.quantity.Quantity;
 import org.sunder.engine.quantity.Unit;
 
@@ -24,15 +27,24 @@ public final class QuantityColumns {
     /**
      * Reads a quantity back.
      *
-     * @throws IllegalStateException where the stored unit is unknown
+     * @throws IllegalStateException where the stored digits are no number or beyond its bound, or the unit is unknown
      */
     public static <U extends Enum<U> & Unit, Q> Q read(
             String digits, String symbol, Class<U> units, BiFunction<BigDecimal, U, Q> maker) {
-        for (U unit : units.getEnumConstants()) {
-            if (unit.symbol().equals(symbol)) {
-                return maker.apply(new BigDecimal(digits), unit);
-            }
+        return find(digits, symbol, units, maker)
+                .orElseThrow(() -> new IllegalStateException("no quantity in the database: " + digits + " " + symbol));
+    }
+
+    /** Reads a quantity back; empty where it is not there, is no number or beyond its bound, or has an unknown unit. */
+    public static <U extends Enum<U> & Unit, Q> Optional<Q> find(
+            @Nullable String digits, @Nullable String symbol, Class<U> units, BiFunction<BigDecimal, U, Q> maker) {
+        if (digits == null || symbol == null) {
+            return Optional.empty();
         }
-        throw new IllegalStateException("unknown unit in the database: " + symbol);
+        return Decimals.find(digits)
+                .flatMap(value -> Arrays.stream(units.getEnumConstants())
+                        .filter(unit -> unit.symbol().equals(symbol))
+                        .findFirst()
+                        .map(unit -> maker.apply(value, unit)));
     }
 }

@@ -76,7 +76,8 @@ record TimelineEntry(
                 ? ""
                 : " Parted at " + Words.of(test.report().speed()) + ".";
         String notes = test.report().notes() == null ? "" : " " + test.report().notes();
-        return "Correction after it " + Words.of(test.correctionAfter()) + "." + speed + notes;
+        String finding = test.finding() == null ? "" : test.finding() + " ";
+        return finding + "Correction after it " + Words.of(test.correctionAfter()) + "." + speed + notes;
     }
 
     private static @Nullable String note(History.Entry entry) {

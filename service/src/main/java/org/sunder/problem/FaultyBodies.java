@@ -1,12 +1,8 @@
 package org.sunder.problem;
 
-import jakarta.validation.ConstraintViolation;
-import jakarta.validation.Validator;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.MethodParameter;
 import org.springframework.http.HttpInputMessage;
@@ -18,10 +14,10 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestBodyAdviceAd
 @RestControllerAdvice
 class FaultyBodies extends RequestBodyAdviceAdapter {
 
-    private final Validator validator;
+    private final StrictReading reading;
 
-    FaultyBodies(Validator validator) {
-        this.validator = validator;
+    FaultyBodies(StrictReading reading) {
+        this.reading = reading;
     }
 
     @Override
@@ -40,20 +36,11 @@ class FaultyBodies extends RequestBodyAdviceAdapter {
         if (body == null && faults.isEmpty()) {
             throw new ProblemException(ProblemType.MALFORMED_JSON, "A JSON object is needed as the body.");
         }
-        violations(body)
-                .sorted(Comparator.comparing(
-                        (ConstraintViolation<Object> v) -> v.getPropertyPath().toString()))
-                .map(Violations::fault)
-                .filter(fault -> faults.stream().noneMatch(known -> covers(known.pointer(), fault.pointer())))
-                .forEach(faults::add);
+        reading.addViolations(body, faults);
         if (body == null || !faults.isEmpty()) {
             throw new ProblemException(ProblemType.INVALID_INPUT, ProblemAdvice.summary(faults), faults);
         }
         return body;
-    }
-
-    private Stream<ConstraintViolation<Object>> violations(@Nullable Object body) {
-        return body == null ? Stream.of() : validator.validate(body).stream();
     }
 
     @Override
@@ -64,10 +51,5 @@ class FaultyBodies extends RequestBodyAdviceAdapter {
             Type type,
             Class<? extends HttpMessageConverter<?>> converter) {
         return body;
-    }
-
-    /** A field that could not be read is null afterwards; that it is missing need not be said again. */
-    private static boolean covers(String known, String pointer) {
-        return known.equals(pointer) || known.startsWith(pointer + "/");
     }
 }

@@ -2,6 +2,7 @@ package org.sunder.problem;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.springframework.web.context.request.RequestAttributes;
 import org.springframework.web.context.request.RequestContextHolder;
 
@@ -18,6 +19,23 @@ public final class InputFaults {
         List<Fault> known = new ArrayList<>(current());
         known.add(fault);
         request.setAttribute(KEY, known, RequestAttributes.SCOPE_REQUEST);
+    }
+
+    /**
+     * Reads something beside the body of the request.
+     *
+     * @param faults takes the faults met meanwhile, which are not noted for the request
+     */
+    static <T> T gathered(List<Fault> faults, Supplier<T> read) {
+        RequestAttributes request = RequestContextHolder.currentRequestAttributes();
+        List<Fault> before = current();
+        request.setAttribute(KEY, List.of(), RequestAttributes.SCOPE_REQUEST);
+        try {
+            return read.get();
+        } finally {
+            faults.addAll(current());
+            request.setAttribute(KEY, before, RequestAttributes.SCOPE_REQUEST);
+        }
     }
 
     /** The faults noted so far. */

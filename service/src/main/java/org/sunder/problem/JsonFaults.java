@@ -4,7 +4,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.InputCoercionException;
 import tools.jackson.databind.DatabindException;
-import tools.jackson.databind.exc.InvalidFormatException;
+import tools.jackson.databind.exc.MismatchedInputException;
 
 /** Says what was wrong with JSON without showing class names. */
 final class JsonFaults {
@@ -25,12 +25,12 @@ final class JsonFaults {
         String pointer = e.processor() == null
                 ? ""
                 : e.processor().streamReadContext().pathAsPointer().toString();
-        return new Fault(pointer, "the number is too large", "wrong-form", "a value of the documented form", null);
+        return new Fault(pointer, "the number is too large", "wrong-form", AllowedForms.of(e.getTargetType()), null);
     }
 
     static String words(JacksonException e) {
-        if (e instanceof InvalidFormatException format) {
-            return "the value is not " + Parameters.allowed(format.getTargetType());
+        if (e instanceof MismatchedInputException mismatched) {
+            return "the value is not " + AllowedForms.of(mismatched.getTargetType());
         }
         TokenStreamLocation at = e.getLocation();
         String where = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
@@ -42,8 +42,6 @@ final class JsonFaults {
     }
 
     static String allowed(DatabindException e) {
-        return e instanceof InvalidFormatException format
-                ? Parameters.allowed(format.getTargetType())
-                : "a value of the documented form";
+        return AllowedForms.of(e instanceof MismatchedInputException mismatched ? mismatched.getTargetType() : null);
     }
 }

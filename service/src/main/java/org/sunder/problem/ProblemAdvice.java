@@ -141,7 +141,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     protected @Nullable ResponseEntity<Object> handleTypeMismatch(
             TypeMismatchException e, HttpHeaders headers, HttpStatusCode status, WebRequest web) {
         String name = String.valueOf(e.getPropertyName());
-        String allowed = Parameters.allowed(e.getRequiredType());
+        String allowed = AllowedForms.of(e.getRequiredType());
         String detail = name + " must be " + allowed + ".";
         Fault fault = new Fault(name, detail, "wrong-form", allowed, String.valueOf(e.getValue()));
         return answer(ProblemType.INVALID_INPUT, detail, List.of(fault), headers, servlet(web));

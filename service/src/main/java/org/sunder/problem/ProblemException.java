@@ -2,6 +2,7 @@ package org.sunder.problem;
 
 import java.util.List;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** A failure that the caller can understand; the answer is a problem document and nothing has changed. */
 public class ProblemException extends RuntimeException {
@@ -38,6 +39,19 @@ public class ProblemException extends RuntimeException {
                 ProblemType.INVALID_INPUT,
                 detail,
                 List.of(new Fault(pointer, detail, "not-allowed", allowed, String.valueOf(value))));
+    }
+
+    /**
+     * The same problem of a part of something larger.
+     *
+     * @param place from the pointer of a fault in the part to its pointer in the whole
+     */
+    public ProblemException at(UnaryOperator<String> place) {
+        List<Fault> placed = faults.stream()
+                .map(fault -> new Fault(
+                        place.apply(fault.pointer()), fault.detail(), fault.code(), fault.allowed(), fault.value()))
+                .toList();
+        return new ProblemException(type, ProblemAdvice.summary(placed), placed);
     }
 
     /** Its kind. */

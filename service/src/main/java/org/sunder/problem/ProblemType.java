@@ -83,13 +83,8 @@ public enum ProblemType {
             "unsound-charge",
             HttpStatus.UNPROCESSABLE_CONTENT,
             "The charge cannot be",
-            "A charge is more than nothing and at most the ceiling. The cautions stand in the answer."),
-    CHARGE_ABOVE_CEILING(
-            "charge-above-ceiling",
-            HttpStatus.UNPROCESSABLE_CONTENT,
-            "The charge is above the ceiling",
-            "The charge exceeds what the airframe is said to stand. Nothing above the ceiling is ever suggested, and a"
-                    + " test above it is not taken into the log. If the limit itself is wrong, change the setup first."),
+            "A charge is more than nothing and at most 50 g, beyond which the model here is not valid. The cautions stand in"
+                    + " the answer."),
     TEST_IN_THE_FUTURE(
             "test-in-the-future",
             HttpStatus.UNPROCESSABLE_CONTENT,
@@ -179,7 +174,7 @@ public enum ProblemType {
     /** Whether its detail may name a charge: then the cautions stand beside it, as beside every charge. */
     boolean namesCharge() {
         return switch (this) {
-            case UNSOUND_CHARGE, CHARGE_ABOVE_CEILING, NO_FLIGHT_CHARGE -> true;
+            case UNSOUND_CHARGE, NO_FLIGHT_CHARGE -> true;
             default -> false;
         };
     }

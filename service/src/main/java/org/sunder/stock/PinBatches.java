@@ -16,7 +16,8 @@ import org.sunder.problem.ProblemType;
 @Service
 public class PinBatches {
 
-    private static final int MOST_PULLS = 1000;
+    /** Most pull tests of a batch. */
+    public static final int MOST_PULLS = 1000;
 
     private final PinBatchStore store;
     private final CurrentFlyer flyer;
@@ -49,6 +50,19 @@ public class PinBatches {
     /** Adds a break force. Setups that named the batch keep what it was. */
     public PinBatch pull(UUID id, Force force) {
         PinBatch batch = getActive(id);
+        checkForce(force);
+        if (batch.pulls().size() >= MOST_PULLS) {
+            throw new ProblemException(ProblemType.CONFLICT, "A batch takes " + MOST_PULLS + " pull tests at most.");
+        }
+        return store.pull(flyer.id(), id, force);
+    }
+
+    /**
+     * Refuses, by throwing, a force that no pin breaks at.
+     *
+     * @throws ProblemException naming the field
+     */
+    public static void checkForce(Force force) {
         if (!SetupBounds.PIN_FORCE.contains(force.newtons())) {
             throw ProblemException.invalid(
                     "/force",
@@ -56,10 +70,6 @@ public class PinBatches {
                     "the break force is out of bounds",
                     SetupBounds.PIN_FORCE.text());
         }
-        if (batch.pulls().size() >= MOST_PULLS) {
-            throw new ProblemException(ProblemType.CONFLICT, "A batch takes " + MOST_PULLS + " pull tests at most.");
-        }
-        return store.pull(flyer.id(), id, force);
     }
 
     /** Puts a batch away. */

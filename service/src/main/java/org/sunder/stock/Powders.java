@@ -83,7 +83,12 @@ public class Powders {
         return powder;
     }
 
-    private void check(PowderDetails details, @Nullable UUID except) {
+    /**
+     * Refuses, by throwing, values that no powder of a flyer's own can have.
+     *
+     * @throws ProblemException naming the field
+     */
+    public static void checkValues(PowderDetails details) {
         if (!SetupBounds.POWDER_FORCE.contains(details.powderForce().si())) {
             throw ProblemException.invalid(
                     "/powderForce",
@@ -91,6 +96,13 @@ public class Powders {
                     "the powder force is out of bounds",
                     SetupBounds.POWDER_FORCE.text());
         }
+        if (standard(details.name())) {
+            throw nameTaken(details.name());
+        }
+    }
+
+    private void check(PowderDetails details, @Nullable UUID except) {
+        checkValues(details);
         boolean taken =
                 find(details.name()).filter(other -> !other.id().equals(except)).isPresent();
         if (taken) {

@@ -141,16 +141,25 @@ class BadInputTest {
     }
 
     @Test
-    void aChargeAboveTheCeilingIsRefused() {
-        var answer = client.post(joint + "/ground-tests", Samples.test("2.10", "separated"));
+    void aChargeBeyondTheModelIsRefused() {
+        var answer = client.post(joint + "/ground-tests", Samples.test("50.1", "separated"));
         assertThat(answer.status()).isEqualTo(422);
-        assertThat(answer.body().path("type").asString()).isEqualTo("/problems/charge-above-ceiling");
-        assertThat(answer.body().path("detail").asString())
-                .startsWith("The charge, ")
-                .contains("2.082 g");
         assertThat(answer.body().path("cautions")).as("a charge is named").isNotEmpty();
-        assertThat(answer.fault("/charge").path("allowed").asString()).contains("2.08");
+        assertThat(answer.fault("/charge").path("allowed").asString()).contains("50 g");
         assertThat(tests()).isZero();
+    }
+
+    @Test
+    void whatWasFiredAboveALimitIsRecordedAndMarked() {
+        var above = client.post(joint + "/ground-tests", Samples.test("2.10", "separated"));
+        assertThat(above.status()).as(above.raw().body()).isEqualTo(201);
+        assertThat(above.body().at("/test/beyond").toString()).isEqualTo("[\"ceiling\"]");
+        assertThat(above.body().at("/next/basis/tests").asInt()).isEqualTo(1);
+        assertThat(above.body().at("/next/charge/value").asDouble()).isLessThanOrEqualTo(2.082);
+        var further = client.post(joint + "/ground-tests", Samples.test("2.70", "separated"));
+        assertThat(further.body().at("/test/beyond").toString()).isEqualTo("[\"ceiling\",\"step\"]");
+        var within = client.post(joint + "/ground-tests", Samples.test("1.00", "none"));
+        assertThat(within.body().at("/test/beyond").toString()).isEqualTo("[]");
     }
 
     @Test

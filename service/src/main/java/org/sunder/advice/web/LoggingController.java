@@ -19,6 +19,7 @@ import org.sunder.advice.TestLogging;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestView;
 import org.sunder.groundtest.Occasion;
+import org.sunder.groundtest.ReasonRequest;
 import org.sunder.http.Created;
 import org.sunder.http.DurableTransactions;
 import org.sunder.http.FleetWrites;

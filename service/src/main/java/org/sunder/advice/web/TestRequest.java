@@ -10,6 +10,7 @@ import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Speed;
 import org.sunder.groundtest.Report;
+import org.sunder.groundtest.ReportRules;
 
 /** A report from the field. */
 @Schema(name = "GroundTestReport", description = "A report from the field.")
@@ -34,7 +35,8 @@ record TestRequest(
         @Schema(description = "Revision of the setup it was fired in; the one in force where not given.", example = "1")
         @Nullable Integer setupRevision,
 
-        @Schema(example = "two pins sheared") @Size(max = 2000, message = "at most 2000 characters") @Nullable String notes) {
+        @Schema(example = "two pins sheared")
+        @Size(max = ReportRules.LONGEST_NOTES, message = "at most 2000 characters") @Nullable String notes) {
 
     Report report() {
         return new Report(charge, outcome, Boolean.TRUE.equals(damaged), speed, containment, firedAt, notes);

@@ -53,9 +53,9 @@ class AirframeRow extends VersionedRow {
     }
 
     Airframe airframe() {
-        Length diameter = outerDiameterValue == null || outerDiameterUnit == null
-                ? null
-                : QuantityColumns.read(outerDiameterValue, outerDiameterUnit, LengthUnit.class, Length::new);
+        // One that cannot be read, by a hand in the database, is as good as none.
+        Length diameter = QuantityColumns.find(outerDiameterValue, outerDiameterUnit, LengthUnit.class, Length::new)
+                .orElse(null);
         return new Airframe(getId(), name, units, diameter, notes, createdAt(), archivedAt, version());
     }
 }

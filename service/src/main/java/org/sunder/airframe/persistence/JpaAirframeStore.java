@@ -157,8 +157,14 @@ class JpaAirframeStore implements AirframeStore {
     }
 
     private Setup setup(SetupRow row) {
-        SetupSheet sheet = documents.read(row.getId(), row.document, SetupSheet.class);
-        return new Setup(row.getId(), row.jointId, row.revision, sheet, row.createdAt);
+        return documents
+                .find(row.document, SetupSheet.class)
+                .map(sheet -> new Setup(row.getId(), row.jointId, row.revision, sheet, row.createdAt, null))
+                .orElseGet(() -> {
+                    String finding = "Revision " + row.revision + " of this setup cannot be read as it is stored.";
+                    SetupSheet nothing = SetupSheet.unreadable(finding);
+                    return new Setup(row.getId(), row.jointId, row.revision, nothing, row.createdAt, finding);
+                });
     }
 
     /** Microseconds: what both databases keep. */

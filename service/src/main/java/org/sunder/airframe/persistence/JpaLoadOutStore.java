@@ -66,7 +66,9 @@ class JpaLoadOutStore implements LoadOutStore {
         return new InstalledLoadOut(
                 row.getId(),
                 row.airframeId,
-                documents.read(row.getId(), row.document, LoadOutSheet.class),
+                documents
+                        .find(row.document, LoadOutSheet.class)
+                        .orElseGet(() -> LoadOutSheet.unreadable("This load-out cannot be read as it is stored.")),
                 row.createdAt(),
                 row.version());
     }

@@ -1,6 +1,7 @@
 package org.sunder.airframe.persistence;
 
-import java.util.UUID;
+import jakarta.validation.Validator;
+import java.util.Optional;
 import org.springframework.stereotype.Component;
 import org.springframework.util.ConcurrentLruCache;
 import org.sunder.config.StoredJson;
@@ -14,23 +15,31 @@ class SheetDocuments {
     private static final int KEPT = 2000;
 
     private final JsonMapper json = StoredJson.mapper();
-    private final ConcurrentLruCache<Document, Object> known = new ConcurrentLruCache<>(KEPT, this::parsed);
+    private final ConcurrentLruCache<Document, Optional<Object>> known = new ConcurrentLruCache<>(KEPT, this::parsed);
+    private final Validator validator;
+
+    SheetDocuments(Validator validator) {
+        this.validator = validator;
+    }
 
     private record Document(String text, Class<?> type) {}
 
-    private Object parsed(Document document) {
-        return json.readValue(document.text(), document.type());
+    private Optional<Object> parsed(Document document) {
+        try {
+            Object sheet = json.readValue(document.text(), document.type());
+            return Optional.ofNullable(sheet)
+                    .filter(read -> validator.validate(read).isEmpty());
+        } catch (JacksonException | IllegalStateException e) {
+            return Optional.empty();
+        }
     }
 
     String write(Object sheet) {
         return json.writeValueAsString(sheet);
     }
 
-    <T> T read(UUID id, String document, Class<T> type) {
-        try {
-            return type.cast(known.get(new Document(document, type)));
-        } catch (JacksonException e) {
-            throw new IllegalStateException("The stored document " + id + " cannot be read", e);
-        }
+    /** The sheet; empty where the document is none, by an older version or a hand in the database. */
+    <T> Optional<T> find(String document, Class<T> type) {
+        return known.get(new Document(document, type)).map(type::cast);
     }
 }

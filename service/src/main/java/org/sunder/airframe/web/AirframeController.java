@@ -21,6 +21,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.airframe.Airframe;
+import org.sunder.airframe.AirframeRequest;
 import org.sunder.airframe.Airframes;
 import org.sunder.http.Created;
 import org.sunder.http.Cursor;

@@ -21,6 +21,7 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
+import org.sunder.airframe.JointRequest;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.http.Created;

@@ -3,6 +3,7 @@ package org.sunder.airframe.web;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.DeploymentEvent;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
@@ -17,7 +18,10 @@ record JointView(
         DeploymentEvent event,
         Instant createdAt,
         @Schema(example = "1") int setupRevision,
-        SetupSheet setup) {
+
+        @Schema(description = "The setup in force; left out where its row cannot be read.") @Nullable SetupSheet setup,
+
+        @Schema(description = "Why the setup in force cannot be read; left out where it can.") @Nullable String finding) {
 
     static JointView of(Joint joint, Setup setup) {
         return new JointView(
@@ -27,6 +31,7 @@ record JointView(
                 joint.event(),
                 joint.createdAt(),
                 setup.revision(),
-                setup.sheet());
+                setup.finding() == null ? setup.sheet() : null,
+                setup.finding());
     }
 }

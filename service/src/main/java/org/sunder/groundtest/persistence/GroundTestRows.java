@@ -8,7 +8,6 @@ import java.util.UUID;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
-import org.sunder.groundtest.Occasion;
 
 /** Ground tests by flyer. */
 interface GroundTestRows extends JpaRepository<GroundTestRow, UUID> {
@@ -25,5 +24,5 @@ interface GroundTestRows extends JpaRepository<GroundTestRow, UUID> {
               and t.firedAt <= :at and (t.firedAt < :at or t.id < :id)
             order by t.flyerId, t.jointId, t.occasion, t.firedAt desc, t.id desc
             """)
-    List<GroundTestRow> after(UUID flyer, UUID joint, Occasion occasion, Instant at, UUID id, Limit limit);
+    List<GroundTestRow> after(UUID flyer, UUID joint, String occasion, Instant at, UUID id, Limit limit);
 }

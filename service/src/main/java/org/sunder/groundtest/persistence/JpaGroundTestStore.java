@@ -53,13 +53,14 @@ class JpaGroundTestStore implements GroundTestStore {
 
     @Override
     public List<GroundTest> page(UUID flyer, UUID jointId, Occasion occasion, Cursor cursor, int limit) {
-        List<GroundTestRow> rows = tests.after(flyer, jointId, occasion, cursor.at(), cursor.id(), Limit.of(limit));
+        List<GroundTestRow> rows =
+                tests.after(flyer, jointId, occasion.name(), cursor.at(), cursor.id(), Limit.of(limit));
         if (rows.isEmpty()) {
             return List.of();
         }
         Instant newest = rows.get(0).firedAt;
         Instant oldest = rows.get(rows.size() - 1).firedAt;
-        return joined(rows, voids.ofPage(flyer, jointId, occasion, oldest, newest));
+        return joined(rows, voids.ofPage(flyer, jointId, occasion.name(), oldest, newest));
     }
 
     @Override

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
-import org.sunder.groundtest.Occasion;
 
 /** Voids by flyer. */
 interface VoidRows extends JpaRepository<VoidRow, UUID> {
@@ -26,7 +25,7 @@ interface VoidRows extends JpaRepository<VoidRow, UUID> {
             where v.flyerId = :flyer and t.jointId = :joint and t.occasion = :occasion and t.firedAt between :from and :to
             order by v.testId, v.sequence
             """)
-    List<VoidRow> ofPage(UUID flyer, UUID joint, Occasion occasion, Instant from, Instant to);
+    List<VoidRow> ofPage(UUID flyer, UUID joint, String occasion, Instant from, Instant to);
 
     List<VoidRow> findByFlyerIdAndTestIdOrderBySequenceAsc(UUID flyerId, UUID test);
 }

@@ -2,10 +2,10 @@ package org.sunder.stock.persistence;
 
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.sunder.engine.quantity.Decimals;
 import org.sunder.engine.quantity.SpecificEnergy;
 import org.sunder.engine.quantity.SpecificEnergyUnit;
 import org.sunder.http.QuantityColumns;
@@ -62,8 +62,13 @@ class PowderRow extends VersionedRow {
     StockPowder powder() {
         SpecificEnergy force =
                 QuantityColumns.read(forceValue, forceUnit, SpecificEnergyUnit.class, SpecificEnergy::new);
-        PowderDetails details =
-                new PowderDetails(name, lot, granulation, force, new BigDecimal(relativeUncertainty), note);
+        PowderDetails details = new PowderDetails(
+                name,
+                lot,
+                granulation,
+                force,
+                Decimals.find(relativeUncertainty).orElse(PowderDetails.NEW_LOT),
+                note);
         return new StockPowder(getId(), details, createdAt(), archivedAt, version());
     }
 }

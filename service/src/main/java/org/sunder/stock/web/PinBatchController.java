@@ -27,6 +27,7 @@ import org.sunder.http.EntityTags;
 import org.sunder.http.IdempotentCreation;
 import org.sunder.http.Page;
 import org.sunder.stock.PinBatch;
+import org.sunder.stock.PinBatchRequest;
 import org.sunder.stock.PinBatches;
 
 /** PinBatches over HTTP. */

@@ -26,6 +26,7 @@ import org.sunder.http.DurableTransactions;
 import org.sunder.http.EntityTags;
 import org.sunder.http.IdempotentCreation;
 import org.sunder.http.Page;
+import org.sunder.stock.PowderRequest;
 import org.sunder.stock.Powders;
 import org.sunder.stock.StockPowder;
 

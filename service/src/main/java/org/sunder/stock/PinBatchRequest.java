@@ -1,4 +1,4 @@
-package org.sunder.stock.web;
+package org.sunder.stock;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotBlank;
@@ -6,11 +6,10 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.physics.PinThread;
-import org.sunder.stock.PinBatchDetails;
 
 /** What a flyer says about a batch of pins. */
 @Schema(description = "What a flyer says about a batch of shear pins.")
-record PinBatchRequest(
+public record PinBatchRequest(
         @Schema(example = "white nylon, bag of 100")
         @NotBlank(message = "a name is needed") @Size(max = 80, message = "1 to 80 characters") String name,
 
@@ -20,7 +19,8 @@ record PinBatchRequest(
 
         @Size(max = 500, message = "at most 500 characters") @Nullable String note) {
 
-    PinBatchDetails details() {
+    /** What it says, with what it leaves out filled in. */
+    public PinBatchDetails details() {
         return new PinBatchDetails(name, thread, lot, note);
     }
 }

@@ -1,16 +1,14 @@
-package org.sunder.airframe.web;
+package org.sunder.airframe;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;
-import org.sunder.airframe.AirframeDetails;
-import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.quantity.Length;
 
 /** What a flyer says about an airframe. */
 @Schema(description = "What a flyer says about an airframe.")
-record AirframeRequest(
+public record AirframeRequest(
         @Schema(example = "Bittern")
         @NotBlank(message = "a name is needed") @Size(max = 80, message = "1 to 80 characters") String name,
 
@@ -20,7 +18,8 @@ record AirframeRequest(
 
         @Size(max = 2000, message = "at most 2000 characters") @Nullable String notes) {
 
-    AirframeDetails details() {
+    /** What it says, with what it leaves out filled in. */
+    public AirframeDetails details() {
         return new AirframeDetails(name, units == null ? UnitSystem.METRIC : units, outerDiameter, notes);
     }
 }

@@ -1,16 +1,14 @@
-package org.sunder.airframe.web;
+package org.sunder.airframe;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import org.sunder.airframe.DeploymentEvent;
-import org.sunder.airframe.SetupSheet;
 
 /** A new joint with its first setup. */
 @Schema(description = "A new joint with its first setup.")
-record JointRequest(
+public record JointRequest(
         @Schema(example = "nose to bay")
         @NotBlank(message = "a name is needed") @Size(max = 80, message = "1 to 80 characters") String name,
 

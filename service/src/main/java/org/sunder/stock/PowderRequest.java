@@ -1,4 +1,4 @@
-package org.sunder.stock.web;
+package org.sunder.stock;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
@@ -9,11 +9,10 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.quantity.SpecificEnergy;
-import org.sunder.stock.PowderDetails;
 
 /** What a flyer says about a powder. */
 @Schema(description = "What a flyer says about a powder.")
-record PowderRequest(
+public record PowderRequest(
         @Schema(description = "What setups name it by; unique among the powders in use.", example = "fine black, tin 3")
         @NotBlank(message = "a name is needed") @Size(max = 80, message = "1 to 80 characters") String name,
 
@@ -33,7 +32,8 @@ record PowderRequest(
 
         @Size(max = 500, message = "at most 500 characters") @Nullable String note) {
 
-    PowderDetails details() {
+    /** What it says, with what it leaves out filled in. */
+    public PowderDetails details() {
         BigDecimal uncertainty = relativeUncertainty == null ? PowderDetails.NEW_LOT : relativeUncertainty;
         return new PowderDetails(name, lot, granulation, powderForce, uncertainty, note);
     }
