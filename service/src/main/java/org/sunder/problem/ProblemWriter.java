@@ -21,9 +21,20 @@ public class ProblemWriter {
     /** Answers with a problem; headers set before stay. */
     public void write(HttpServletRequest request, HttpServletResponse response, ProblemType type, String detail)
             throws IOException {
+        write(request, response, type, detail, List.of());
+    }
+
+    /** Answers with a problem that names what is wrong; headers set before stay. */
+    void write(
+            HttpServletRequest request,
+            HttpServletResponse response,
+            ProblemType type,
+            String detail,
+            List<Fault> faults)
+            throws IOException {
         response.setStatus(type.status().value());
         response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
-        json.writeValue(response.getOutputStream(), Problem.of(type, detail, request.getRequestURI(), List.of()));
+        json.writeValue(response.getOutputStream(), Problem.of(type, detail, request.getRequestURI(), faults));
     }
 
     /** Answers with a problem in the words of its type. */

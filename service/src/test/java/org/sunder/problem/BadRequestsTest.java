@@ -11,7 +11,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.system.CapturedOutput;
+import org.springframework.boot.test.system.OutputCaptureExtension;
 import org.sunder.Client;
 import org.sunder.Samples;
 import org.sunder.access.AccessKeys;
@@ -25,6 +28,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Bad requests made from the specification, for every operation: a problem document each, never a failure of ours. */
 @KeyedServiceTest
+@ExtendWith(OutputCaptureExtension.class)
 class BadRequestsTest {
 
     private static final String EXAMPLE_JOINT = "01980a6e-3c40-7d2b-9c53-5f0f6b1c2d3e";
@@ -128,6 +132,37 @@ class BadRequestsTest {
                 }
             }
             send(operation, operation.path() + "?undocumented=1", null, null);
+        }
+    }
+
+    @Test
+    void noOddTypeEncodingOrQueryIsAFailureOfOursAndNoneWritesAStackTrace(CapturedOutput log) {
+        List<String> types = List.of(
+                "multipart/form-data",
+                "multipart/form-data; boundary=",
+                "multipart/mixed; boundary=x",
+                "application/x-www-form-urlencoded",
+                "application/json; charset=utf-16",
+                "application/json; charset=nonsense",
+                "application/octet-stream",
+                "*/*",
+                "json");
+        List<String> queries = List.of(
+                "units=%ED%A0%BD%ED%BA%80", "units=%FF", "%C3%28=1", "units=%C0%AF", "a=1&&b", "=", "&", "units");
+        for (Operation operation : operations()) {
+            String body = operation.example().isObject() ? operation.example().toString() : "";
+            types.forEach(type -> send(operation, body, type));
+            queries.forEach(query -> send(operation, operation.path() + "?" + query, null, null));
+        }
+        assertThat(log.toString()).doesNotContain("\tat ");
+    }
+
+    @Test
+    void aQueryThatIsNoTextIsNamedByItsParameter() {
+        for (String query : List.of("units=%ED%A0%BD%ED%BA%80", "x=1&units=%FF")) {
+            var refused = one.get("/api/joints/" + joint + "/next-charge?" + query);
+            assertThat(refused.status()).isEqualTo(400);
+            assertThat(refused.fault("units").path("allowed").asString()).contains("UTF-8");
         }
     }
 
