@@ -38,7 +38,7 @@ function pullForm() {
   const force = amount('Force at which it broke', 'force', pulls.dataset.units);
   const trouble = h('div', { class: 'fault-list', role: 'alert' });
   const button = h('button', {}, 'Add this pull');
-  let key = newKey();
+  const key = newKey(); // for the life of the form: what was refused is free to be sent again, what was stored is not stored twice
   const submit = async (event) => {
     event.preventDefault();
     button.disabled = true;
@@ -48,7 +48,6 @@ function pullForm() {
         location.reload();
         return;
       }
-      key = newKey();
       if (answer.status === 401) trouble.textContent = 'Sign in again, in another tab, and then add it.';
       else {
         const homeless = showFaults(new Map([['/force', force]]), answer.body.errors || [], true);

@@ -3,11 +3,15 @@ package org.sunder.http;
 import java.util.Objects;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.support.MetaDataAccessException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.sunder.problem.StorageUncertain;
 
 /**
  * Commits so that what is acknowledged survives a power cut. PostgreSQL does so by itself; H2 writes at commit (with
@@ -15,6 +19,8 @@ import org.springframework.transaction.support.TransactionTemplate;
  */
 @Component
 public class DurableTransactions {
+
+    private static final Logger LOG = LoggerFactory.getLogger(DurableTransactions.class);
 
     private final TransactionTemplate transactions;
     private final JdbcTemplate jdbc;
@@ -33,15 +39,25 @@ public class DurableTransactions {
      * Runs the work in one transaction and returns after it is on disk.
      *
      * @param work what to do; an exception rolls everything back
-     * @throws org.sunder.problem.ProblemException 503 where the disk is nearly full
+     * @throws org.sunder.problem.ProblemException 503 where the disk is nearly full, and where the work is committed but the disk
+     *     could not be waited for
      */
     public <T> T commit(Supplier<T> work) {
         room.require();
         T result = Objects.requireNonNull(transactions.execute(status -> work.get()));
         if (embedded) {
-            jdbc.execute("CHECKPOINT SYNC");
+            onDisk();
         }
         return result;
+    }
+
+    private void onDisk() {
+        try {
+            jdbc.execute("CHECKPOINT SYNC");
+        } catch (DataAccessException e) {
+            LOG.error("A change was committed and could not be brought to disk", e);
+            throw StorageUncertain.notOnDisk(e);
+        }
     }
 
     /** As {@link #commit}, for work that answers nothing. */

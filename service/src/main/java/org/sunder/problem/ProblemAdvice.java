@@ -63,7 +63,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         LOG.error("The database does not answer", e);
         HttpHeaders headers = new HttpHeaders();
         headers.set(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
-        return answer(ProblemType.STORAGE_UNAVAILABLE, "Nothing was stored.", List.of(), headers, request);
+        return answer(ProblemType.STORAGE_UNAVAILABLE, whetherStored(e), List.of(), headers, request);
+    }
+
+    /** Without a transaction nothing can have been stored; where one broke, it may have been committed before the break. */
+    private static String whetherStored(Exception e) {
+        return e instanceof CannotCreateTransactionException ? "Nothing was stored." : StorageUncertain.DETAIL;
     }
 
     @ExceptionHandler(Exception.class)

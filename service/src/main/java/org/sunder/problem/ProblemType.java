@@ -132,7 +132,8 @@ public enum ProblemType {
             "storage-unavailable",
             HttpStatus.SERVICE_UNAVAILABLE,
             "The database does not answer or has no room",
-            "Nothing was stored. Try again after the time in Retry-After, with the same idempotency key."),
+            "The detail says whether anything was stored. Try again after the time in Retry-After, with the same idempotency"
+                    + " key: what was stored is not stored twice."),
     INTERNAL(
             "internal",
             HttpStatus.INTERNAL_SERVER_ERROR,

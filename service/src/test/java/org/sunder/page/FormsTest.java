@@ -46,6 +46,25 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    void aPullIsStoredOnceHoweverOftenItIsPressedOnASlowLine() {
+        var batch = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}");
+        phone.go(weather.url("/stock/pins/" + batch.id()));
+        weather.turns(Weather.Sky.IN_FLIGHT);
+        field(phone, "Force at which it broke", "76");
+        for (int press = 0; press < 2; press++) {
+            press(phone, "Add this pull");
+            int presses = press + 1;
+            phone.until("press " + presses, d -> weather.posted() == presses ? true : null);
+            phone.says("#pulls .fault-list", "goes on");
+        }
+        weather.turns(Weather.Sky.CLEAR);
+        press(phone, "Add this pull");
+        phone.says("#pulled + p", "One pin pulled");
+        assertThat(client.get(batch.header("Location")).body().path("pullTests").size())
+                .isEqualTo(1);
+    }
+
+    @Test
     void aBatchKnowsItsStrengthAfterTwoPullsAndASetupCanNameIt() {
         phone.go(weather.url("/stock"));
         phone.click("a[href='/stock/pins/new']");

@@ -36,6 +36,8 @@ final class Weather implements AutoCloseable {
         HOLDING,
         /** What is posted arrives, its answer is lost. */
         ANSWERS_LOST,
+        /** What is posted arrives, and the answer is that an earlier request goes on. */
+        IN_FLIGHT,
         /** What is posted arrives twice at once. */
         DOUBLED,
         /** The service does not know who asks any more. */
@@ -151,6 +153,12 @@ final class Weather implements AutoCloseable {
             }
             answered.add(answer.statusCode() + exchange.getRequestURI().getPath());
             if (post && now == Sky.ANSWERS_LOST) {
+                return;
+            }
+            if (post && now == Sky.IN_FLIGHT) {
+                String problem = "{\"type\":\"/problems/request-in-flight\",\"title\":\"It goes on\",\"status\":409,"
+                        + "\"detail\":\"The first request with this key goes on.\"}";
+                answer(exchange, 409, "application/problem+json", problem);
                 return;
             }
             answer.headers().map().forEach((name, values) -> {

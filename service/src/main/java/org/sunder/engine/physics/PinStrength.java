@@ -1,5 +1,6 @@
 package org.sunder.engine.physics;
 
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.Pressure;
 
@@ -8,6 +9,12 @@ public sealed interface PinStrength {
 
     /** Expected force in newtons that one pin of that thread breaks at. */
     double forceOfOne(PinThread thread);
+
+    /**
+     * How many standard deviations of one pin lie between the mean and the force that 95 of 100 next pins exceed: the one-sided
+     * quantile of the prediction.
+     */
+    double oneSided95();
 
     /** Standard deviation in newtons of the sum of {@code count} pins. */
     double sdOf(int count, PinThread thread);
@@ -36,6 +43,12 @@ public sealed interface PinStrength {
         public double sdOf(int count, PinThread thread) {
             return count * forceOfOne(thread) * relativeUncertainty;
         }
+
+        /** The standard normal quantile. */
+        @Override
+        public double oneSided95() {
+            return 1.6448536269514722;
+        }
     }
 
     /**
@@ -50,6 +63,15 @@ public sealed interface PinStrength {
         @Override
         public double forceOfOne(PinThread thread) {
             return mean.newtons();
+        }
+
+        /**
+         * Student's t with tests − 1 degrees of freedom: a next pull lies below mean − t·s·√(1 + 1/n) once in 20 (G. J. Hahn,
+         * W. Q. Meeker, Statistical Intervals, 1991, ch. 4: prediction interval of one future observation).
+         */
+        @Override
+        public double oneSided95() {
+            return new TDistribution(tests - 1).inverseCumulativeProbability(0.95);
         }
 
         @Override

@@ -23,7 +23,9 @@ public record PinsInFlight(
     public static final double DEFAULT_MARGIN = 2;
 
     private static final Range MARGIN = new Range(1, 10, "1 to 10");
-    private static final double ONE_SIDED_95 = 1.6448536269514722; // standard normal quantile
+
+    /** Standard normal quantile: the uncertainty of the fit is stated, not estimated from few pulls. */
+    private static final double FIT_95 = 1.6448536269514722;
 
     /** Copies the list. */
     public PinsInFlight {
@@ -62,7 +64,7 @@ public record PinsInFlight(
         int count = (int) Math.min(1_000_000, Math.max(1, Math.ceil(needed / low)));
         double breaking = count * high(kind)
                 + setup.fit().force().newtons()
-                + ONE_SIDED_95 * setup.fit().sd();
+                + FIT_95 * setup.fit().sd();
         double charge = breaking / joint.area() * joint.freeVolume() / JointPhysics.powderForce(setup);
         double threshold = (count * kind.strength().forceOfOne(kind.thread())
                         + setup.fit().force().newtons())
@@ -78,11 +80,11 @@ public record PinsInFlight(
         // A batch so uncertain that its weak pin holds nothing still counts a hundredth, so that the count stays
         // finite.
         double mean = strength.forceOfOne(set.thread());
-        return Math.max(0.01 * mean, mean - ONE_SIDED_95 * strength.sdOf(1, set.thread()));
+        return Math.max(0.01 * mean, mean - strength.oneSided95() * strength.sdOf(1, set.thread()));
     }
 
     private static double high(PinSet set) {
         PinStrength strength = set.strength();
-        return strength.forceOfOne(set.thread()) + ONE_SIDED_95 * strength.sdOf(1, set.thread());
+        return strength.forceOfOne(set.thread()) + strength.oneSided95() * strength.sdOf(1, set.thread());
     }
 }

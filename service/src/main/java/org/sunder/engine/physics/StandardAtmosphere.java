@@ -37,9 +37,17 @@ public final class StandardAtmosphere {
      * @throws UnsoundSetupException outside {@link #ALTITUDE}
      */
     public static Air atGeopotential(double altitude) {
+        check(altitude);
+        return at(altitude);
+    }
+
+    private static void check(double altitude) {
         Faults faults = new Faults();
         faults.range("altitude", new Length(BigDecimal.valueOf(finite(altitude)), LengthUnit.METRE), ALTITUDE);
         faults.throwIfAny();
+    }
+
+    private static Air at(double altitude) {
         return UPPER_FIRST.stream()
                 .filter(layer -> altitude >= layer.base())
                 .findFirst()
@@ -53,7 +61,8 @@ public final class StandardAtmosphere {
      * @throws UnsoundSetupException outside {@link #ALTITUDE}
      */
     public static Air atGeometric(double altitude) {
-        return atGeopotential(geopotential(altitude));
+        check(altitude);
+        return at(geopotential(altitude));
     }
 
     /** Geopotential altitude in metres of a geometric one. */

@@ -83,4 +83,12 @@ class StandardAtmosphereTest {
         assertThat(air.pressure()).isCloseTo(p, within(1e-5 * p));
         assertThat(air.density()).isCloseTo(rho, within(1e-5 * rho));
     }
+
+    @Test
+    void theDocumentedEndsAreAnsweredForByEitherAltitude() {
+        for (double altitude : new double[] {-1000, 32_000}) {
+            assertThat(StandardAtmosphere.atGeometric(altitude).pressure()).isPositive();
+            assertThat(StandardAtmosphere.atGeopotential(altitude).pressure()).isPositive();
+        }
+    }
 }

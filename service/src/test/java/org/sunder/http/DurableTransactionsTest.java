@@ -1,0 +1,37 @@
+package org.sunder.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyString;
+import static org.mockito.Mockito.doThrow;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.verify;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.datasource.DriverManagerDataSource;
+import org.springframework.jdbc.support.MetaDataAccessException;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.sunder.problem.ProblemException;
+import org.sunder.problem.ProblemType;
+
+/** What is said of a change that was committed and could not be brought to disk. */
+class DurableTransactionsTest {
+
+    @Test
+    void aCheckpointThatFailsAfterTheCommitDoesNotSayThatNothingWasStored() throws MetaDataAccessException {
+        PlatformTransactionManager manager = mock(PlatformTransactionManager.class);
+        JdbcTemplate jdbc = mock(JdbcTemplate.class);
+        doThrow(new DataAccessResourceFailureException("disk")).when(jdbc).execute(anyString());
+        DurableTransactions transactions = new DurableTransactions(
+                manager, new DriverManagerDataSource("jdbc:h2:mem:checkpoint"), jdbc, mock(StorageRoom.class));
+        assertThatThrownBy(() -> transactions.commit(() -> "stored"))
+                .isInstanceOfSatisfying(ProblemException.class, e -> {
+                    assertThat(e.type()).isEqualTo(ProblemType.STORAGE_UNAVAILABLE);
+                    assertThat(e).hasMessageContaining("is stored").hasMessageContaining("Idempotency-Key");
+                });
+        verify(manager).commit(any());
+    }
+}
