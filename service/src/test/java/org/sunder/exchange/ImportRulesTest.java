@@ -2,16 +2,15 @@ package org.sunder.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.sunder.Client;
-import org.sunder.Samples;
 import org.sunder.access.AccessKeys;
 import org.sunder.access.Flyers;
 import org.sunder.access.KeyedServiceTest;
@@ -19,6 +18,7 @@ import org.sunder.access.Scope;
 
 /** An import stores nothing that the calls refuse, and names the row. */
 @KeyedServiceTest
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ImportRulesTest {
 
     @Autowired
@@ -34,29 +34,12 @@ class ImportRulesTest {
     Client other;
     String exported = "";
 
-    @BeforeEach
+    /** Refused imports leave nothing, so that one flyer can be asked to take them all. */
+    @BeforeAll
     void prepare() {
         one = flyer();
         other = flyer();
-        String powder = "{\"name\":\"tin 3\",\"powderForce\":{\"value\":215.0,\"unit\":\"kJ/kg\"}}";
-        one.post("/api/powders", powder);
-        var batch = one.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}");
-        for (String force : List.of("190.5", "201.5")) {
-            one.post(batch.header("Location") + "/pull-tests", "{\"force\":{\"value\":" + force + ",\"unit\":\"N\"}}");
-        }
-        String airframe = one.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        String setup = Samples.JOINT.replace("\"count\":3", "\"count\":3,\"batch\":\"" + batch.id() + "\"");
-        var joint = one.post(airframe + "/joints", setup.replace("\"measure\"", "\"powder\":\"tin 3\",\"measure\""));
-        assertThat(joint.status()).as(joint.raw().body()).isEqualTo(201);
-        String report = "{\"speed\":{\"value\":7.5,\"unit\":\"m/s\"},\"notes\":\"windy\","
-                + Samples.test("1.00", "separated").substring(1);
-        String test =
-                one.post(joint.header("Location") + "/ground-tests", report).header("Location");
-        one.post(test + "/void", "{\"reason\":\"igniter\"}");
-        assertThat(one.post(airframe + "/load-outs", Samples.loadOut(joint.id()))
-                        .status())
-                .isEqualTo(201);
-        exported = one.get("/api/export").raw().body();
+        exported = SmallFleet.exported(one);
     }
 
     static Stream<Arguments> refused() {
@@ -143,11 +126,12 @@ class ImportRulesTest {
 
     @Test
     void whatACallTakesAnImportTakes() {
+        Client another = flyer();
         one.post("/api/airframes", "{\"name\":\"a\",\"notes\":\"\"}");
         String all = one.get("/api/export").raw().body();
-        var taken = other.post("/api/import", all);
+        var taken = another.post("/api/import", all);
         assertThat(taken.status()).as(taken.raw().body()).isEqualTo(200);
-        assertThat(other.get("/api/export").raw().body()).isEqualTo(all);
+        assertThat(another.get("/api/export").raw().body()).isEqualTo(all);
     }
 
     private Client flyer() {
