@@ -126,6 +126,7 @@ public class Advising {
                     ladder,
                     reason(joint, ladder.root()),
                     joint.physics().ceiling(),
+                    joint.physics().warnings(),
                     evidence(joint),
                     joint.measure(),
                     joint.basis());

@@ -25,8 +25,7 @@ class Findings {
     private static final int SHARE = 3;
 
     private static final int KILOBYTE = 1024;
-    private static final int MODEL = 18_000; // kB: the evidence of all airframes, and of all but one
-    private static final int POSTERIOR = 400;
+    private static final int POSTERIOR = 400; // kB
     private static final int SNAPSHOT = 50;
     private static final int ANSWER = 50;
 
@@ -37,8 +36,8 @@ class Findings {
             .buildAsync();
 
     private static int weight(Object found) {
-        if (found instanceof FleetModel) {
-            return MODEL;
+        if (found instanceof FleetModel model) {
+            return model.kilobytes();
         }
         if (found instanceof LeafPosterior) {
             return POSTERIOR;

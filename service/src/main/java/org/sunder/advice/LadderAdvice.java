@@ -1,7 +1,9 @@
 package org.sunder.advice;
 
+import java.util.List;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.engine.physics.Ceiling;
+import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.Ladder;
 import org.sunder.engine.planning.Reason;
@@ -16,6 +18,7 @@ import org.sunder.engine.quantity.Mass;
  * @param ladder the tree, the chances of being done, and what to pack
  * @param reason why its first step is what it is
  * @param ceiling the charge never to be exceeded
+ * @param warnings what to mind of the setup
  * @param evidence how far the tests support a flight charge now
  * @param measure step of charges
  * @param basis what it rests on
@@ -27,6 +30,12 @@ public record LadderAdvice(
         Ladder ladder,
         Reason reason,
         Ceiling ceiling,
+        List<Warning> warnings,
         EvidenceReport evidence,
         Mass measure,
-        Basis basis) {}
+        Basis basis) {
+
+    public LadderAdvice {
+        warnings = List.copyOf(warnings);
+    }
+}

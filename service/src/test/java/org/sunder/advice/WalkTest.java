@@ -201,4 +201,19 @@ class WalkTest {
     private static double value(JsonNode node, String field) {
         return node.path(field).path("value").asDouble();
     }
+
+    @Test
+    void whatToMindOfTheSetupStandsBesideEveryCharge() {
+        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        JsonNode warnings = client.get(joint + "/estimate").body().path("warnings");
+        assertThat(warnings.size()).isPositive();
+        assertThat(client.get(joint + "/next-charge").body().path("warnings")).isEqualTo(warnings);
+        assertThat(client.get(joint + "/ladder").body().path("warnings")).isEqualTo(warnings);
+        assertThat(client.get("/api/field-kit").body().at("/joints/0/flags")).isEqualTo(warnings);
+        assertThat(client.post(joint + "/ground-tests", Samples.test("0.80", "none"))
+                        .body()
+                        .at("/next/warnings"))
+                .isEqualTo(warnings);
+    }
 }

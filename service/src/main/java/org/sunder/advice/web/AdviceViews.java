@@ -87,6 +87,7 @@ final class AdviceViews {
                         .map(change -> change(change, measure, display))
                         .toList(),
                 advice.compared().stream().map(worth -> compared(worth, advice)).toList(),
+                advice.physics().warnings(),
                 CautionView.all(),
                 advice.basis());
     }

@@ -9,6 +9,7 @@ import org.sunder.advice.Decision;
 import org.sunder.airframe.CeilingView;
 import org.sunder.caution.CautionView;
 import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.Evidence;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.ProbabilityView;
@@ -32,6 +33,9 @@ record LadderView(
         PackingView packing,
         Evidence evidence,
         CeilingView ceiling,
+
+        @Schema(description = "What to mind of the setup.") List<Warning> warnings,
+
         List<CautionView> cautions,
         Basis basis) {
 

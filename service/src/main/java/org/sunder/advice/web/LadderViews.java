@@ -26,6 +26,7 @@ final class LadderViews {
                 packing(advice),
                 advice.evidence().evidence(),
                 CeilingView.of(advice.ceiling(), advice.measure()),
+                advice.warnings(),
                 CautionView.all(),
                 advice.basis());
     }

@@ -9,6 +9,7 @@ import org.sunder.advice.Decision;
 import org.sunder.airframe.CeilingView;
 import org.sunder.caution.CautionView;
 import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.Evidence;
 import org.sunder.engine.planning.SetupChange;
 import org.sunder.engine.quantity.Mass;
@@ -63,6 +64,9 @@ record NextChargeView(
 
         @Schema(description = "The numbers behind the choice, where asked for: what each charge compared leads to.")
         List<ComparedView> compared,
+
+        @Schema(description = "What to mind of the setup: some of it changes what a charge does.")
+        List<Warning> warnings,
 
         List<CautionView> cautions,
         Basis basis) {

@@ -46,6 +46,11 @@ final class MeanEvidence {
                         (sums, others) -> Arrays.setAll(sums, i -> sums[i] + others[i])));
     }
 
+    /** Memory of the sums, in kilobytes. */
+    int kilobytes() {
+        return (int) ((long) sums.length * Long.BYTES / 1024);
+    }
+
     /** This evidence with one airframe's own added. */
     MeanEvidence plus(AirframeLog log, Levels levels) {
         long[] result = sums.clone();
