@@ -94,7 +94,7 @@ export function makeForm(joint, draft, whenSaved) {
     firedLabel.textContent = flown() ? 'Time of the event' : 'Time of firing';
     button.textContent = flown() ? 'Save this flight' : 'Save this test';
     const named = planned && (planned.flight || !flown()) ? planned.text : '';
-    if (!chargeTouched) charge.value = named;
+    if (!chargeTouched && document.activeElement !== charge) charge.value = named; // never under the fingers of who types
     hint.textContent = 'Steps of ' + joint.measure.value + ' ' + unit + (named ? '; the plan names ' + named + ' ' + unit + '.' : '.');
   }
 
@@ -145,6 +145,11 @@ export function makeForm(joint, draft, whenSaved) {
     }
     if ([distance, frames, rate].includes(event.target)) film();
     remember();
+  });
+
+  // Emptied in one go, without a key pressed, it is in the flyer's hands too.
+  charge.addEventListener('change', () => {
+    if (charge.value === '') chargeTouched = true;
   });
 
   async function checked() {
@@ -211,6 +216,7 @@ export function makeForm(joint, draft, whenSaved) {
   async function saved() {
     corrects = null;
     chargeTouched = false;
+    charge.blur();
     timeTouched = false;
     tapped = null;
     occasions[0].checked = true;

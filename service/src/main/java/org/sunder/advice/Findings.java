@@ -3,8 +3,8 @@ package org.sunder.advice;
 import com.github.benmanes.caffeine.cache.AsyncCache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.UUID;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -116,26 +116,24 @@ class Findings {
         CompletableFuture<Object> mine = new CompletableFuture<>();
         CompletableFuture<Object> others = kept.asMap().putIfAbsent(asked, mine);
         if (others != null) {
-            return (T) joined(others);
+            return (T) joined(others, found);
         }
         try {
             T answer = found.get();
             mine.complete(answer);
             return answer;
         } catch (RuntimeException | Error e) {
-            mine.completeExceptionally(e);
+            mine.cancel(false); // taken out of the cache without a word in the log: who asked is told
             throw e;
         }
     }
 
-    private static Object joined(CompletableFuture<Object> others) {
+    /** What another asker finds; where that failed, the failure is found again. */
+    private static Object joined(CompletableFuture<Object> others, Supplier<?> found) {
         try {
             return others.join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw e;
+        } catch (CancellationException e) {
+            return found.get();
         }
     }
 }

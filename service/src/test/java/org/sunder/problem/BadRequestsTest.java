@@ -154,6 +154,11 @@ class BadRequestsTest {
             types.forEach(type -> send(operation, body, type));
             queries.forEach(query -> send(operation, operation.path() + "?" + query, null, null));
         }
+        for (String of : List.of("next-charge", "ladder", "estimate", "curve", "flight-charge", "ground-tests")) {
+            assertThat(one.get("/api/joints/" + EXAMPLE_JOINT + "/" + of).status())
+                    .isEqualTo(404);
+        }
+        assertThat(one.get("/api/field-kit?joint=" + EXAMPLE_JOINT).status()).isEqualTo(404);
         assertThat(log.toString()).doesNotContain("\tat ");
     }
 
