@@ -47,7 +47,7 @@ public final class FirstTest {
                                 .setup(setup()),
                         newKey());
         NextCharge next = new AdviceApi(service).getNextCharge(joint.getId(), null, null);
-        System.out.println(next.getDecision() + " " + words(next.getCharge()) + ": " + next.getWhy());
+        System.out.println(next.getDecision() + " " + words(next.getCharge()) + ": " + next.getReason().getText());
         next.getCautions().forEach(caution -> System.out.println("  " + caution.getText()));
 
         GroundTestReport report = new GroundTestReport()
