@@ -216,6 +216,34 @@ class StockApiTest {
     }
 
     @Test
+    void anUnchangedSetupIsTakenBackThoughItsBatchHasOneMorePull() {
+        String batch = batch("M2.5");
+        pull(batch, "230");
+        pull(batch, "234");
+        String setup =
+                Samples.SETUP.replace("\"count\":3", "\"count\":3,\"batch\":\"" + batch.replaceAll(".*/", "") + "\"");
+        var joint = client.post(airframe + "/joints", joint(setup));
+        String at = joint.header("Location");
+        pull(batch, "180");
+        var read = client.get(at);
+        var same = client.put(at + "/setup", read.body().path("setup").toString(), "If-Match", read.header("ETag"));
+        assertThat(same.status()).as(same.raw().body()).isEqualTo(200);
+        JsonNode measured = same.body().at("/setup/pins/0/measured");
+        assertThat(measured.path("tests").asInt()).as("the stock of today").isEqualTo(3);
+        // The same value in other words is the same value.
+        String words = same.body().path("setup").toString().replaceFirst("(\"mean\":\\{\"value\":[0-9.]+)", "$10");
+        String written = measured.at("/mean/value").decimalValue().scale() > 0
+                ? words
+                : same.body().path("setup").toString();
+        var again = client.put(at + "/setup", written, "If-Match", "*");
+        assertThat(again.status()).as(again.raw().body()).isEqualTo(200);
+        String altered = written.replaceFirst("\"tests\":3", "\"tests\":900");
+        var refused = client.put(at + "/setup", altered, "If-Match", "*");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.fault("/pins/0/measured").path("detail").asString()).contains("not what the stock says");
+    }
+
+    @Test
     void aBatchThatASetupCannotUseIsRefusedByName() {
         String few = batch("M2.5");
         pull(few, "230");
