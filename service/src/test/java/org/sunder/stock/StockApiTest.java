@@ -216,6 +216,21 @@ class StockApiTest {
     }
 
     @Test
+    void equalPullsWhoseScatterIsOnlyRoundingLeaveTheJointReadable() {
+        String batch = batch("M2.5");
+        for (int i = 0; i < 7; i++) {
+            var pulled = client.post(batch + "/pull-tests", "{\"force\":{\"value\":0.3,\"unit\":\"lbf\"}}");
+            assertThat(pulled.status()).as(pulled.raw().body()).isEqualTo(201);
+        }
+        String setup =
+                Samples.SETUP.replace("\"count\":3", "\"count\":3,\"batch\":\"" + batch.replaceAll(".*/", "") + "\"");
+        var joint = client.post(airframe + "/joints", joint(setup));
+        assertThat(joint.status()).as(joint.raw().body()).isEqualTo(201);
+        var next = client.get(joint.header("Location") + "/next-charge");
+        assertThat(next.status()).as(next.raw().body()).isEqualTo(200);
+    }
+
+    @Test
     void anUnchangedSetupIsTakenBackThoughItsBatchHasOneMorePull() {
         String batch = batch("M2.5");
         pull(batch, "230");

@@ -7,6 +7,9 @@ import org.sunder.engine.quantity.Force;
 /** Turns the break forces of single pins of a batch into its strength. */
 public final class PullTests {
 
+    /** Equal pulls differ from their mean by no more than this part of it, which is no scatter. */
+    private static final double ROUNDING = 1e-12;
+
     private PullTests() {}
 
     /**
@@ -26,7 +29,8 @@ public final class PullTests {
         double squares = pulls.stream()
                 .mapToDouble(f -> (f.newtons() - mean) * (f.newtons() - mean))
                 .sum();
-        double sd = Math.sqrt(squares / (pulls.size() - 1));
+        double deviation = Math.sqrt(squares / (pulls.size() - 1));
+        double sd = deviation < ROUNDING * mean ? 0 : deviation;
         return new MeasuredBatch(Force.ofNewtons(mean), Force.ofNewtons(sd), pulls.size());
     }
 }
