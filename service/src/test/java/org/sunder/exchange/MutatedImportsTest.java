@@ -2,6 +2,7 @@ package org.sunder.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -150,7 +151,7 @@ class MutatedImportsTest {
     /** Something like it, which may well be sound. */
     private static JsonNode near(JsonNode value, Random random) {
         if (value.isNumber()) {
-            return JSON.readTree(String.valueOf(value.asInt() + random.nextInt(3) - 1));
+            return JSON.valueToTree(value.decimalValue().add(BigDecimal.valueOf(random.nextInt(3) - 1)));
         }
         if (value.isBoolean()) {
             return JSON.readTree(String.valueOf(!value.asBoolean()));
