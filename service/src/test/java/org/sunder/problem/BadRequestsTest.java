@@ -17,6 +17,7 @@ import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
 import org.sunder.Client;
 import org.sunder.Samples;
+import org.sunder.Thorough;
 import org.sunder.access.AccessKeys;
 import org.sunder.access.Flyers;
 import org.sunder.access.KeyedServiceTest;
@@ -32,7 +33,7 @@ import tools.jackson.databind.node.ObjectNode;
 class BadRequestsTest {
 
     private static final String EXAMPLE_JOINT = "01980a6e-3c40-7d2b-9c53-5f0f6b1c2d3e";
-    private static final int MOST_PER_OPERATION = 120;
+    private static final int MOST_PER_OPERATION = Thorough.count(25, 120);
     private static final JsonMapper JSON = new JsonMapper();
     private static final List<String> VALUES = List.of(
             "null",
