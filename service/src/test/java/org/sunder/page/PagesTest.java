@@ -33,8 +33,8 @@ import org.sunder.page.Weather.Sky;
 
 /**
  * Every page by day and by night, on a phone, a small phone and a desk: no violation of WCAG 2.2 A and AA, contrast of 7:1,
- * best practice, nothing cut off; pictures of each in target/screenshots to look at: of a phone by day and a desk by night,
- * of all four in a thorough run.
+ * best practice, nothing cut off; pictures of each in target/screenshots to look at: of a phone by day, in a thorough run of
+ * all four.
  */
 @ServiceTest
 @Tag("browser")
@@ -150,8 +150,8 @@ class PagesTest {
         }
         browser.prefer("prefers-color-scheme", "dark");
         assertContrast(name + ", by night");
-        browser.picture(name + "-dark-1280");
         if (Thorough.on()) {
+            browser.picture(name + "-dark-1280");
             browser.width(Browser.PHONE);
             browser.picture(name + "-dark-390");
         }
