@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.sunder.StartedService;
+import org.sunder.process.StartedService;
 
 /** A process killed under load: every write it acknowledged is there afterwards. */
 class KilledProcessTest {

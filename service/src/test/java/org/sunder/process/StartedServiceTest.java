@@ -1,4 +1,4 @@
-package org.sunder;
+package org.sunder.process;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sunder.Samples;
 
 /** The service as a process of its own: how it stops. */
 class StartedServiceTest {

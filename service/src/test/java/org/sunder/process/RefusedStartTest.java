@@ -1,4 +1,4 @@
-package org.sunder;
+package org.sunder.process;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
+import org.sunder.SunderApplication;
 
 /**
  * A process that cannot start says why in one line that names the setting, and fails. That the process ends is shown once

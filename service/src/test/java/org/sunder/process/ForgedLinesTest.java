@@ -1,4 +1,4 @@
-package org.sunder;
+package org.sunder.process;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

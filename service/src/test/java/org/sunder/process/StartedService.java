@@ -1,4 +1,4 @@
-package org.sunder;
+package org.sunder.process;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.sunder.Patience;
+import org.sunder.SunderApplication;
 
 /** The service as a process of its own; its data and its log are in one folder. */
 public final class StartedService implements AutoCloseable {
