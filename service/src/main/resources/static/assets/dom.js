@@ -26,7 +26,7 @@ function append(element, children) {
 export function mark(outcome) {
   const svg = document.createElementNS(SVG, 'svg');
   svg.setAttribute('class', 'mark');
-  svg.setAttribute('viewBox', '0 0 34 16');
+  svg.setAttribute('viewBox', '0 0 40 20');
   svg.setAttribute('aria-hidden', 'true');
   const use = document.createElementNS(SVG, 'use');
   use.setAttribute('href', '/assets/marks.svg#' + outcome);

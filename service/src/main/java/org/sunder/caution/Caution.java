@@ -29,6 +29,11 @@ public enum Caution {
         this.text = text;
     }
 
+    /** What matters most before a charge is fired, in one line; the whole list stands one tap away. */
+    public static String beforeFiring() {
+        return "Fire from a distance · nobody in line with either end · disarmed until clear";
+    }
+
     /** All cautions in one text. */
     public static String texts() {
         return Arrays.stream(values()).map(Caution::text).collect(Collectors.joining(" "));

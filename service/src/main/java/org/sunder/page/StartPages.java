@@ -5,37 +5,131 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.sunder.advice.ChargeRulers;
 import org.sunder.advice.FleetCorrections;
+import org.sunder.advice.JointAnswer;
+import org.sunder.advice.SideViews;
 import org.sunder.advice.Standing;
 import org.sunder.advice.Standings;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.picture.ChargeRulerPicture;
+import org.sunder.picture.SideView;
+import org.sunder.picture.SideViewPicture;
 
-/** Where one begins, and the whole fleet at a glance. */
+/** Where one begins: what every joint needs; and the whole fleet at a glance. */
 @Controller
 class StartPages extends Pages {
 
     private final Airframes airframes;
     private final Standings standings;
     private final FleetCorrections corrections;
+    private final SideViews views;
+    private final ChargeRulers rulers;
 
-    StartPages(Airframes airframes, Standings standings, FleetCorrections corrections) {
+    StartPages(
+            Airframes airframes,
+            Standings standings,
+            FleetCorrections corrections,
+            SideViews views,
+            ChargeRulers rulers) {
         this.airframes = airframes;
         this.standings = standings;
         this.corrections = corrections;
+        this.views = views;
+        this.rulers = rulers;
     }
 
     /** An airframe with its joints. */
     record AirframeSheet(UUID id, String name, List<JointSheet> joints) {}
 
+    /**
+     * An airframe on the first page.
+     *
+     * @param last what happened last, or null
+     * @param view the airframe from the side, drawn for some widths
+     * @param seats its joints
+     */
+    record CraftSheet(
+            UUID id, String name, String about, @Nullable String last, Map<Integer, String> view, List<SeatSheet> seats) {}
+
     @GetMapping(path = "/", produces = MediaType.TEXT_HTML_VALUE)
-    String start(Model model) {
-        model.addAttribute("airframes", sheets());
+    String start(
+            @RequestParam(defaultValue = "") String find,
+            @RequestParam(defaultValue = "last") String sort,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
+        HomePage home = HomePage.of(airframes.all(), standings.lastFired(), find, sort.equals("name"), page);
+        Map<UUID, List<JointAnswer>> answers = standings.answers(
+                home.shown().stream().map(Airframe::id).collect(Collectors.toSet()));
+        List<CraftSheet> crafts = home.shown().stream()
+                .map(airframe -> craft(airframe, answers.getOrDefault(airframe.id(), List.of())))
+                .toList();
+        model.addAttribute("home", home);
+        model.addAttribute("crafts", crafts);
         return "page/start";
+    }
+
+    private CraftSheet craft(Airframe airframe, List<JointAnswer> answers) {
+        SideView view = views.of(airframe.id()).linked(joint -> "/joints/" + joint + "/plan");
+        Map<String, JointAnswer> byId = answers.stream()
+                .collect(Collectors.toMap(
+                        answer -> answer.standing().joint().id().toString(), answer -> answer));
+        List<SideView.Cut> cuts = view.cuts();
+        List<SeatSheet> seats = IntStream.range(0, cuts.size())
+                .mapToObj(i -> seat(i, byId.get(cuts.get(i).id())))
+                .toList();
+        return new CraftSheet(
+                airframe.id(),
+                airframe.name(),
+                about(airframe, answers),
+                last(answers),
+                cuts.isEmpty() ? Map.of() : Drawn.across(width -> SideViewPicture.of(view, width)),
+                seats);
+    }
+
+    private SeatSheet seat(int place, JointAnswer answer) {
+        return SeatSheet.of(
+                place,
+                answer,
+                answer.next() == null
+                        ? Map.of()
+                        : Drawn.inAColumn(width -> ChargeRulerPicture.of(
+                                rulers.of(answer.standing().joint().id()), width, ChargeRulerPicture.Size.SMALL)));
+    }
+
+    private static String about(Airframe airframe, List<JointAnswer> answers) {
+        String joints =
+                switch (answers.size()) {
+                    case 0 -> "no joint yet";
+                    case 1 -> "one joint";
+                    default -> answers.size() + " joints";
+                };
+        return airframe.outerDiameter() == null ? joints : Words.of(airframe.outerDiameter()) + ", " + joints;
+    }
+
+    private static @Nullable String last(List<JointAnswer> answers) {
+        return answers.stream()
+                .map(JointAnswer::last)
+                .filter(test -> test != null)
+                .max(Comparator.comparing(test -> test.report().firedAt().toInstant()))
+                .map(StartPages::words)
+                .orElse(null);
+    }
+
+    private static String words(GroundTest test) {
+        return "last " + Words.of(test.report().charge()) + ": "
+                + (test.counted() ? test.report().outcome().toString() : "void") + ", "
+                + Words.of(test.report().firedAt());
     }
 
     @GetMapping(path = "/fleet", produces = MediaType.TEXT_HTML_VALUE)

@@ -55,6 +55,11 @@ final class Words {
         return percent.toPlainString() + " %";
     }
 
+    /** "×1.22". */
+    static String times(double factor) {
+        return "×" + two(factor);
+    }
+
     private static String two(double value) {
         return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_EVEN).toPlainString();
     }

@@ -1,0 +1,32 @@
+package org.sunder.page;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.IntFunction;
+
+/** One picture drawn for each width that a page may give it; the style sheet shows the one that fits. */
+final class Drawn {
+
+    private static final int[] NARROW = {248, 320, 480};
+    private static final int[] WIDE = {248, 320, 480, 720, 1000};
+
+    private Drawn() {}
+
+    /** In a column of a page. */
+    static Map<Integer, String> inAColumn(IntFunction<String> picture) {
+        return at(NARROW, picture);
+    }
+
+    /** Across a page. */
+    static Map<Integer, String> across(IntFunction<String> picture) {
+        return at(WIDE, picture);
+    }
+
+    private static Map<Integer, String> at(int[] widths, IntFunction<String> picture) {
+        Map<Integer, String> drawn = new LinkedHashMap<>();
+        for (int width : widths) {
+            drawn.put(width, picture.apply(width));
+        }
+        return drawn;
+    }
+}

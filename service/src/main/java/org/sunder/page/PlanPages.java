@@ -1,0 +1,197 @@
+package org.sunder.page;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.sunder.advice.ChargeRulers;
+import org.sunder.advice.Curves;
+import org.sunder.advice.JointAnswer;
+import org.sunder.advice.NextAdvice;
+import org.sunder.advice.ReasonWords;
+import org.sunder.advice.SideViews;
+import org.sunder.advice.Standings;
+import org.sunder.airframe.Airframe;
+import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.Setup;
+import org.sunder.airframe.SetupPhysics;
+import org.sunder.caution.Caution;
+import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.OutcomeProbabilities;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.Warning;
+import org.sunder.engine.planning.NextStep;
+import org.sunder.groundtest.GroundTest;
+import org.sunder.groundtest.Occasion;
+import org.sunder.picture.ChargeRuler;
+import org.sunder.picture.ChargeRulerPicture;
+import org.sunder.picture.SideView;
+import org.sunder.picture.SideViewPicture;
+
+/** A joint: what now, and why; what follows each outcome, what is known and what is missing. */
+@Controller
+class PlanPages extends Pages {
+
+    private final Airframes airframes;
+    private final Standings standings;
+    private final SideViews views;
+    private final ChargeRulers rulers;
+    private final Curves curves;
+    private final SetupPhysics physics;
+
+    PlanPages(
+            Airframes airframes,
+            Standings standings,
+            SideViews views,
+            ChargeRulers rulers,
+            Curves curves,
+            SetupPhysics physics) {
+        this.airframes = airframes;
+        this.standings = standings;
+        this.views = views;
+        this.rulers = rulers;
+        this.curves = curves;
+        this.physics = physics;
+    }
+
+    /**
+     * What an outcome would lead to.
+     *
+     * @param chance of it: "86 in 100"
+     * @param step what to do then
+     * @param why in a few words
+     */
+    record Then(String outcome, String chance, String step, String why) {}
+
+    /** A firing in the list of all. */
+    record Shot(
+            UUID id,
+            String charge,
+            String mark,
+            String did,
+            String when,
+            int revision,
+            boolean voided,
+            @Nullable String note) {}
+
+    @GetMapping(path = "/joints/{id}/plan", produces = MediaType.TEXT_HTML_VALUE)
+    String plan(@PathVariable UUID id, Model model) {
+        JointAnswer answer = standings.answer(id);
+        Airframe airframe = airframes.get(answer.standing().joint().airframeId());
+        SideView view = views.of(airframe.id())
+                .opened(id.toString())
+                .linked(joint -> "/joints/" + joint + "/plan");
+        SeatSheet seat = SeatSheet.of(0, answer, Map.of());
+        model.addAttribute("airframe", airframe);
+        model.addAttribute("seat", seat);
+        model.addAttribute("view", Drawn.across(width -> SideViewPicture.of(view, width)));
+        model.addAttribute("shots", shots(answer.tests()));
+        if (answer.next() != null) {
+            advise(answer, answer.next(), airframe, model);
+        }
+        return "page/plan";
+    }
+
+    private void advise(JointAnswer answer, NextAdvice next, Airframe airframe, Model model) {
+        UUID id = answer.standing().joint().id();
+        Setup setup = airframes.currentSetup(answer.standing().joint());
+        ChargeRuler ruler = rulers.of(id);
+        boolean pulled = setup.sheet().pins().stream().allMatch(pins -> pins.measured() != null);
+        List<Known> known = new ArrayList<>(Known.of(answer, next, setup.revision()));
+        known.add(Known.pins(next.physics().setup().pins(), pulled));
+        model.addAttribute(
+                "ruler",
+                Drawn.across(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.LARGE)));
+        model.addAttribute("then", then(next));
+        model.addAttribute("known", known);
+        model.addAttribute("never", AnswerWords.limit(next.physics().ceiling().chargeKg(), next.measure()));
+        model.addAttribute("warnings", next.physics().warnings().stream().map(Warning::text).toList());
+        model.addAttribute("line", next.step() instanceof NextStep.Fire ? Caution.beforeFiring() : Caution.OTHERS_DECIDE.text());
+        model.addAttribute(
+                "story",
+                JointStory.of(
+                        JointSheet.of(answer.standing()),
+                        curves.of(id),
+                        SetupColumns.of(lastTwo(id), physics::of, new Display(airframe.units()))));
+        model.addAttribute("facts", facts(next.physics(), new Display(airframe.units()), next));
+        model.addAttribute("revision", setup.revision());
+        model.addAttribute("made", Words.of(setup.createdAt()));
+    }
+
+    private List<Setup> lastTwo(UUID joint) {
+        List<Setup> all = airframes.setupsOf(joint);
+        return all.subList(0, Math.min(2, all.size()));
+    }
+
+    private static List<Then> then(NextAdvice next) {
+        if (!(next.step() instanceof NextStep.Fire fire)) {
+            return List.of();
+        }
+        List<Then> all = new ArrayList<>(fire.then().stream()
+                .map(branch -> new Then(
+                        branch.outcome().toString(),
+                        AnswerWords.inHundred(chance(fire.probabilities(), branch.outcome())),
+                        AnswerWords.brief(branch.step(), next.measure()),
+                        ReasonWords.inShort(branch.step().reason().code())))
+                .toList());
+        Collections.reverse(all); // what one hopes for comes first
+        return all;
+    }
+
+    private static double chance(OutcomeProbabilities chances, Outcome outcome) {
+        return switch (outcome) {
+            case NONE -> chances.none();
+            case PARTIAL -> chances.partial();
+            case SEPARATED -> chances.separated();
+        };
+    }
+
+    private static List<Shot> shots(List<GroundTest> tests) {
+        List<Shot> all = new ArrayList<>(tests.stream().map(PlanPages::shot).toList());
+        Collections.reverse(all);
+        return all;
+    }
+
+    private static Shot shot(GroundTest test) {
+        String did = (test.occasion() == Occasion.FLIGHT ? "in flight: " : "") + test.report().outcome()
+                + (test.report().damaged() ? ", it broke something" : "");
+        String why = test.finding() != null
+                ? test.finding()
+                : test.voided() ? "Void: " + test.marks().get(test.marks().size() - 1).reason() : test.report().notes();
+        return new Shot(
+                test.id(),
+                Words.of(test.report().charge()),
+                test.counted() ? test.report().outcome().toString() : "void",
+                did,
+                Words.of(test.report().firedAt()),
+                test.setupRevision(),
+                test.voided(),
+                why);
+    }
+
+    /** A value of the setup in force. */
+    record Fact(String what, String value, @Nullable String more) {}
+
+    private static List<Fact> facts(JointPhysics physics, Display display, NextAdvice next) {
+        return List.of(
+                new Fact("Retention", Words.brief(display.force(physics.retention().mean())), "what pins and fit hold"),
+                new Fact("Free volume", Words.brief(display.volume(physics.freeVolume())), "that the gas fills"),
+                new Fact(
+                        "Threshold pressure",
+                        Words.brief(display.pressure(physics.thresholdPressure())),
+                        "on " + Words.brief(display.area(physics.area()))),
+                new Fact(
+                        "Handbook charge",
+                        Words.of(Display.charge(physics.handbookCharge(), next.measure())),
+                        "± " + Math.round(100 * physics.uncertainty().total()) + " %"),
+                new Fact("Correction learned", Words.of(next.correction()), "times the handbook charge"));
+    }
+}

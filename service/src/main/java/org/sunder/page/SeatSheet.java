@@ -1,0 +1,72 @@
+package org.sunder.page;
+
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.sunder.advice.JointAnswer;
+import org.sunder.advice.NextAdvice;
+import org.sunder.engine.planning.NextStep;
+
+/**
+ * A joint on the first page: the answer before anything else.
+ *
+ * @param letter which cut of the side view it is
+ * @param headline what to do
+ * @param because why
+ * @param ruler its charges, drawn for some widths; empty where its setup cannot be read
+ * @param doing what the main action says
+ * @param address where the main action leads
+ */
+record SeatSheet(
+        UUID id,
+        String letter,
+        String name,
+        String event,
+        String evidence,
+        String headline,
+        String because,
+        Map<Integer, String> ruler,
+        String doing,
+        String address) {
+
+    static SeatSheet of(int place, JointAnswer answer, Map<Integer, String> ruler) {
+        JointSheet joint = JointSheet.of(answer.standing());
+        NextStep step = step(answer.next());
+        return new SeatSheet(
+                joint.id(),
+                String.valueOf((char) ('A' + place % 26)),
+                joint.name(),
+                joint.event(),
+                joint.evidence(),
+                AnswerWords.headline(answer),
+                AnswerWords.because(answer),
+                ruler,
+                doing(step),
+                address(step, answer));
+    }
+
+    private static @Nullable NextStep step(@Nullable NextAdvice next) {
+        return next == null ? null : next.step();
+    }
+
+    private static String doing(@Nullable NextStep step) {
+        if (step instanceof NextStep.Fire) {
+            return "Log a test";
+        }
+        if (step instanceof NextStep.Stop) {
+            return "Flight sheet";
+        }
+        return step instanceof NextStep.StateLimit ? "State the limit" : "Change the setup";
+    }
+
+    private static String address(@Nullable NextStep step, JointAnswer answer) {
+        var joint = answer.standing().joint();
+        if (step instanceof NextStep.Fire) {
+            return "/field/" + joint.id();
+        }
+        if (step instanceof NextStep.Stop) {
+            return "/airframes/" + joint.airframeId() + "/flight-day";
+        }
+        return "/joints/" + joint.id() + (step instanceof NextStep.StateLimit ? "#limit" : "");
+    }
+}
