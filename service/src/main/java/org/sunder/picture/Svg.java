@@ -105,6 +105,11 @@ public final class Svg {
         return add("<g class=\"%s\"><title>%s</title>", css, escape(words));
     }
 
+    /** Opens a group whose own coordinates are moved and scaled. */
+    public Svg openAt(String css, double x, double y, double scale) {
+        return add("<g class=\"%s\" transform=\"translate(%.1f %.1f) scale(%.3f)\">", css, x, y, scale);
+    }
+
     /** Closes a group. */
     public Svg close() {
         return add("</g>");
