@@ -29,7 +29,8 @@ public class Standings {
                 .collect(Collectors.groupingBy(standing -> standing.joint().airframeId()));
     }
 
-    private Standing standing(FleetSnapshot fleet, LoggedJoint logged) {
+    /** Where a joint of a fleet stands. */
+    Standing standing(FleetSnapshot fleet, LoggedJoint logged) {
         if (logged.finding().isPresent()) {
             return new Standing(
                     logged.joint(),
