@@ -22,7 +22,7 @@ record RulerScale(Axis axis, boolean broken, double wall, double end) {
     static final double BREAK = 34;
 
     private static final double ROOM = 1.06; // above the largest charge of interest
-    private static final double FAR = 1.3; // a ceiling this many times above is far
+    private static final double FAR = 1.6; // a ceiling this many times above is far
     private static final int[] FACTORS = {1, 2, 5};
     private static final double LEAST_TICK = 4.5; // px between ticks
     private static final double LEAST_GAP = 16; // px between labels
