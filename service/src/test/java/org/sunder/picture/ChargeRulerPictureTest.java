@@ -160,9 +160,9 @@ class ChargeRulerPictureTest {
         Drawn drawn = drawn(done(), 640, Size.LARGE);
         List<Double> poles =
                 drawn.all("pole").stream().map(pole -> Drawn.number(pole, "x1")).toList();
-        assertThat(poles.get(0)).isCloseTo(10 + 606 * 1.2 / 2.08, within(0.1));
-        assertThat(poles.get(1)).isCloseTo(10 + 606 * 1.5 / 2.08, within(0.1));
-        assertThat(Drawn.number(drawn.all("handbook").get(0), "x1")).isCloseTo(10 + 606 * 0.66 / 2.08, within(0.1));
+        assertThat(poles.get(0)).isCloseTo(10 + 606 * 1.2 / 2.081, within(0.1));
+        assertThat(poles.get(1)).isCloseTo(10 + 606 * 1.5 / 2.081, within(0.1));
+        assertThat(Drawn.number(drawn.all("handbook").get(0), "x1")).isCloseTo(10 + 606 * 0.664 / 2.081, within(0.1));
     }
 
     @Test
