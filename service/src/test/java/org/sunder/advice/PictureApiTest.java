@@ -66,13 +66,10 @@ class PictureApiTest {
     @Test
     void whereTestingIsDoneTheFlagsStandOnTheFlightCharge() {
         for (int i = 0; i < 10 && decision().equals("fire"); i++) {
-            log(
-                    client.get(joint + "/next-charge")
-                            .body()
-                            .path("charge")
-                            .path("value")
-                            .asString(),
-                    "separated");
+            JsonNode charge = client.get(joint + "/next-charge").body().path("charge");
+            String time = "2026-05-03T1" + i + ":50:00+01:00";
+            client.post(
+                    joint + "/ground-tests", Samples.test(charge.path("value").asString(), "separated", time));
         }
         assertThat(decision()).isEqualTo("stop");
         JsonNode ruler = client.get(joint + "/ruler").body();
