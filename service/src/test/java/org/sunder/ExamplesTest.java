@@ -54,6 +54,8 @@ class ExamplesTest {
         check(guard, "unvoidGroundTest", client.post(test + "/unvoid", request("unvoidGroundTest")), 200);
         testUntilDone(at);
         check(guard, "getCurve", client.get(at + "/curve"), 200);
+        check(guard, "getChargeRuler", client.get(at + "/ruler"), 200);
+        check(guard, "getSideView", client.get(path + "/side-view"), 200);
         check(guard, "getFieldKit", client.get("/api/field-kit?depth=1&limit=1"), 200);
         check(guard, "getFleetCorrection", client.get("/api/fleet/correction"), 200);
         check(guard, "logFlightEvent", client.post(at + "/flight-events", request("logFlightEvent")), 201);

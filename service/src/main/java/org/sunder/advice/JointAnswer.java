@@ -11,8 +11,7 @@ import org.sunder.groundtest.GroundTest;
  * @param next what to do next, or null where its setup cannot be read
  * @param tests all its firings, whoever logged them and whether they count or not, in the order fired
  */
-public record JointAnswer(
-        Standing standing, @Nullable NextAdvice next, List<GroundTest> tests) {
+public record JointAnswer(Standing standing, @Nullable NextAdvice next, List<GroundTest> tests) {
 
     public JointAnswer {
         tests = List.copyOf(tests);

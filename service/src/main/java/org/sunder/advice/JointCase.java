@@ -100,7 +100,8 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
                 test.occasion() == Occasion.GROUND);
     }
 
-    private static boolean equivalent(JointPhysics a, JointPhysics b) {
+    /** Whether two setups are the same for a test. */
+    static boolean equivalent(JointPhysics a, JointPhysics b) {
         return near(a.handbookCharge(), b.handbookCharge()) && near(a.thresholdPressure(), b.thresholdPressure());
     }
 

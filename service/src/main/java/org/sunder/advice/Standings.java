@@ -76,7 +76,8 @@ public class Standings {
                         Map.Entry::getKey, Map.Entry::getValue, BinaryOperator.maxBy(Comparator.naturalOrder())));
     }
 
-    private Standing standing(FleetSnapshot fleet, LoggedJoint logged) {
+    /** Where a joint of a fleet stands. */
+    Standing standing(FleetSnapshot fleet, LoggedJoint logged) {
         if (logged.finding().isPresent()) {
             return new Standing(
                     logged.joint(),

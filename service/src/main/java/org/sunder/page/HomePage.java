@@ -31,8 +31,7 @@ record HomePage(List<Airframe> shown, int found, int all, String find, boolean b
         String sought = find.strip().toLowerCase(Locale.ROOT);
         Comparator<Airframe> order = byName
                 ? Comparator.comparing(airframe -> airframe.name().toLowerCase(Locale.ROOT))
-                : Comparator.comparing(
-                                (Airframe airframe) -> fired.getOrDefault(airframe.id(), airframe.createdAt()))
+                : Comparator.comparing((Airframe airframe) -> fired.getOrDefault(airframe.id(), airframe.createdAt()))
                         .reversed();
         List<Airframe> found = inUse.stream()
                 .filter(airframe -> airframe.name().toLowerCase(Locale.ROOT).contains(sought))
@@ -42,7 +41,12 @@ record HomePage(List<Airframe> shown, int found, int all, String find, boolean b
         int there = Math.min(Math.max(1, page), last);
         int from = (there - 1) * SIZE;
         return new HomePage(
-                found.subList(from, Math.min(found.size(), from + SIZE)), found.size(), inUse.size(), find, byName, there);
+                found.subList(from, Math.min(found.size(), from + SIZE)),
+                found.size(),
+                inUse.size(),
+                find,
+                byName,
+                there);
     }
 
     /** Whether there is more than fits a page without search. */

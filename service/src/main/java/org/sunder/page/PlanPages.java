@@ -86,9 +86,7 @@ class PlanPages extends Pages {
     String plan(@PathVariable UUID id, Model model) {
         JointAnswer answer = standings.answer(id);
         Airframe airframe = airframes.get(answer.standing().joint().airframeId());
-        SideView view = views.of(airframe.id())
-                .opened(id.toString())
-                .linked(joint -> "/joints/" + joint + "/plan");
+        SideView view = views.of(airframe.id()).opened(id.toString()).linked(joint -> "/joints/" + joint + "/plan");
         SeatSheet seat = SeatSheet.of(0, answer, Map.of());
         model.addAttribute("airframe", airframe);
         model.addAttribute("seat", seat);
@@ -108,13 +106,15 @@ class PlanPages extends Pages {
         List<Known> known = new ArrayList<>(Known.of(answer, next, setup.revision()));
         known.add(Known.pins(next.physics().setup().pins(), pulled));
         model.addAttribute(
-                "ruler",
-                Drawn.across(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.LARGE)));
+                "ruler", Drawn.across(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.LARGE)));
         model.addAttribute("then", then(next));
         model.addAttribute("known", known);
         model.addAttribute("never", AnswerWords.limit(next.physics().ceiling().chargeKg(), next.measure()));
-        model.addAttribute("warnings", next.physics().warnings().stream().map(Warning::text).toList());
-        model.addAttribute("line", next.step() instanceof NextStep.Fire ? Caution.beforeFiring() : Caution.OTHERS_DECIDE.text());
+        model.addAttribute(
+                "warnings",
+                next.physics().warnings().stream().map(Warning::text).toList());
+        model.addAttribute(
+                "line", next.step() instanceof NextStep.Fire ? Caution.beforeFiring() : Caution.OTHERS_DECIDE.text());
         model.addAttribute(
                 "story",
                 JointStory.of(
@@ -161,11 +161,14 @@ class PlanPages extends Pages {
     }
 
     private static Shot shot(GroundTest test) {
-        String did = (test.occasion() == Occasion.FLIGHT ? "in flight: " : "") + test.report().outcome()
+        String did = (test.occasion() == Occasion.FLIGHT ? "in flight: " : "")
+                + test.report().outcome()
                 + (test.report().damaged() ? ", it broke something" : "");
         String why = test.finding() != null
                 ? test.finding()
-                : test.voided() ? "Void: " + test.marks().get(test.marks().size() - 1).reason() : test.report().notes();
+                : test.voided()
+                        ? "Void: " + test.marks().get(test.marks().size() - 1).reason()
+                        : test.report().notes();
         return new Shot(
                 test.id(),
                 Words.of(test.report().charge()),
@@ -182,7 +185,10 @@ class PlanPages extends Pages {
 
     private static List<Fact> facts(JointPhysics physics, Display display, NextAdvice next) {
         return List.of(
-                new Fact("Retention", Words.brief(display.force(physics.retention().mean())), "what pins and fit hold"),
+                new Fact(
+                        "Retention",
+                        Words.brief(display.force(physics.retention().mean())),
+                        "what pins and fit hold"),
                 new Fact("Free volume", Words.brief(display.volume(physics.freeVolume())), "that the gas fills"),
                 new Fact(
                         "Threshold pressure",

@@ -60,7 +60,12 @@ class StartPages extends Pages {
      * @param seats its joints
      */
     record CraftSheet(
-            UUID id, String name, String about, @Nullable String last, Map<Integer, String> view, List<SeatSheet> seats) {}
+            UUID id,
+            String name,
+            String about,
+            @Nullable String last,
+            Map<Integer, String> view,
+            List<SeatSheet> seats) {}
 
     @GetMapping(path = "/", produces = MediaType.TEXT_HTML_VALUE)
     String start(
@@ -69,8 +74,8 @@ class StartPages extends Pages {
             @RequestParam(defaultValue = "1") int page,
             Model model) {
         HomePage home = HomePage.of(airframes.all(), standings.lastFired(), find, sort.equals("name"), page);
-        Map<UUID, List<JointAnswer>> answers = standings.answers(
-                home.shown().stream().map(Airframe::id).collect(Collectors.toSet()));
+        Map<UUID, List<JointAnswer>> answers =
+                standings.answers(home.shown().stream().map(Airframe::id).collect(Collectors.toSet()));
         List<CraftSheet> crafts = home.shown().stream()
                 .map(airframe -> craft(airframe, answers.getOrDefault(airframe.id(), List.of())))
                 .toList();
@@ -108,12 +113,11 @@ class StartPages extends Pages {
     }
 
     private static String about(Airframe airframe, List<JointAnswer> answers) {
-        String joints =
-                switch (answers.size()) {
-                    case 0 -> "no joint yet";
-                    case 1 -> "one joint";
-                    default -> answers.size() + " joints";
-                };
+        String joints = switch (answers.size()) {
+            case 0 -> "no joint yet";
+            case 1 -> "one joint";
+            default -> answers.size() + " joints";
+        };
         return airframe.outerDiameter() == null ? joints : Words.of(airframe.outerDiameter()) + ", " + joints;
     }
 

@@ -32,6 +32,134 @@ public final class Svg {
                 width, height, escape(title), escape(description));
     }
 
+    private Svg(String head) {
+        out.append(head);
+    }
+
+    /**
+     * Begins a picture drawn for the width that it gets, so that its texts keep their size. What it draws carries classes: a
+     * style sheet gives them tints, and without one all is ink on the canvas.
+     *
+     * @param width in CSS pixels
+     * @param height in CSS pixels
+     * @param css its class
+     * @param title what it is
+     * @param description what it shows, for those who cannot see it
+     * @param linked whether there are links in it; then it is a group, since nothing inside an image can be reached
+     */
+    public static Svg sized(double width, double height, String css, String title, String description, boolean linked) {
+        return new Svg(String.format(
+                Locale.ROOT,
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"%s\" width=\"%.0f\" height=\"%.0f\""
+                        + " viewBox=\"0 0 %.0f %.0f\" role=\"%s\" aria-label=\"%s\" font-family=\"inherit\""
+                        + " fill=\"currentColor\" stroke=\"none\"><title>%s</title><desc>%s</desc>",
+                css,
+                width,
+                height,
+                width,
+                height,
+                linked ? "group" : "img",
+                escape(title + ". " + description),
+                escape(title),
+                escape(description)));
+    }
+
+    /** How a shape is drawn where no style sheet says otherwise. */
+    public enum Paint {
+        INK(""),
+        LIGHT("fill-opacity=\"0.15\""),
+        CANVAS("fill=\"Canvas\""),
+        OUTLINE("fill=\"Canvas\" stroke=\"currentColor\" stroke-width=\"1.6\""),
+        STRUCK("fill=\"Canvas\" stroke=\"currentColor\" stroke-width=\"1.6\" stroke-dasharray=\"5 4\""),
+        LINE("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1\""),
+        STRONG("fill=\"none\" stroke=\"currentColor\" stroke-width=\"2\""),
+        DASHES("fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.6\" stroke-dasharray=\"4 3\""),
+        DOTS("fill=\"none\" stroke=\"currentColor\" stroke-width=\"2.5\" stroke-dasharray=\"2.5 2.5\"");
+
+        private final String style;
+
+        Paint(String style) {
+            this.style = style;
+        }
+    }
+
+    /** How heavy letters are. */
+    public enum Weight {
+        REGULAR(400),
+        BOLD(700);
+
+        private final int value;
+
+        Weight(int value) {
+            this.value = value;
+        }
+    }
+
+    /** Opens a group of a class. */
+    public Svg open(String css) {
+        return add("<g class=\"%s\">", css);
+    }
+
+    /** Opens a group of a class that tells a pointer over it what it is. */
+    public Svg open(String css, String words) {
+        return add("<g class=\"%s\"><title>%s</title>", css, escape(words));
+    }
+
+    /** Opens a group whose own coordinates are moved and scaled. */
+    public Svg openAt(String css, double x, double y, double scale) {
+        return add("<g class=\"%s\" transform=\"translate(%.1f %.1f) scale(%.3f)\">", css, x, y, scale);
+    }
+
+    /** Closes a group. */
+    public Svg close() {
+        return add("</g>");
+    }
+
+    /** Opens a link. */
+    public Svg openLink(String css, String address, String words) {
+        return add("<a class=\"%s\" href=\"%s\" aria-label=\"%s\">", css, escape(address), escape(words));
+    }
+
+    /** Closes a link. */
+    public Svg closeLink() {
+        return add("</a>");
+    }
+
+    /** A shape given as the data of a path. */
+    public Svg shape(String css, Paint paint, String data) {
+        return add("<path class=\"%s\" %s d=\"%s\"/>", css, paint.style, data);
+    }
+
+    /** A rectangle. */
+    public Svg box(String css, Paint paint, double x, double y, double width, double height, double round) {
+        return add(
+                "<rect class=\"%s\" %s x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"%.1f\"/>",
+                css, paint.style, x, y, width, height, round);
+    }
+
+    /** A straight line. */
+    public Svg stroke(String css, Paint paint, double x1, double y1, double x2, double y2) {
+        return add(
+                "<line class=\"%s\" %s x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>",
+                css, paint.style, x1, y1, x2, y2);
+    }
+
+    /** A text in ink or, on a shape filled with ink, in the canvas; {@code y} is its base line. */
+    public Svg words(
+            String css, boolean onInk, double x, double y, double size, Weight weight, Anchor anchor, String words) {
+        return add(
+                "<text class=\"%s\"%s x=\"%.1f\" y=\"%.1f\" font-size=\"%.0f\" font-weight=\"%d\" text-anchor=\"%s\">"
+                        + "%s</text>",
+                css,
+                onInk ? " fill=\"Canvas\"" : "",
+                x,
+                y,
+                size,
+                weight.value,
+                anchor.name().toLowerCase(Locale.ROOT),
+                escape(words));
+    }
+
     /** How a line is drawn. */
     public enum Line {
         THIN("stroke-width=\"1\""),

@@ -55,6 +55,7 @@ class AccessMatrixTest {
                         + " getJoint getEstimate getFlightCharge listFlightEvents listGroundTests getLadder getNextCharge"
                         + " listSetups getFieldKit getLoadOut listPinBatches getPinBatch listPowders getPowder checkFit"
                         + " checkInsertion checkPinsInFlight checkRetention checkSetup checkSpeed checkVents checkVolume getCurve"
+                        + " getChargeRuler getSideView"
                         + " exportEverything");
         put(rows, Row.LOG, "logGroundTest logFlightEvent");
         put(
