@@ -2,11 +2,9 @@ package org.sunder.advice;
 
 import java.time.Instant;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.sunder.engine.planning.Evidence;
@@ -73,7 +71,7 @@ public class Standings {
                         .map(test -> Map.entry(
                                 joint.airframe().id(), test.report().firedAt().toInstant())))
                 .collect(Collectors.toMap(
-                        Map.Entry::getKey, Map.Entry::getValue, BinaryOperator.maxBy(Comparator.naturalOrder())));
+                        Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one.isAfter(other) ? one : other));
     }
 
     /** Where a joint of a fleet stands. */

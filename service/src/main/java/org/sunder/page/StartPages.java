@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -91,7 +92,8 @@ class StartPages extends Pages {
                         answer -> answer.standing().joint().id().toString(), answer -> answer));
         List<SideView.Cut> cuts = view.cuts();
         List<SeatSheet> seats = IntStream.range(0, cuts.size())
-                .mapToObj(i -> seat(i, byId.get(cuts.get(i).id())))
+                .mapToObj(
+                        i -> seat(i, Objects.requireNonNull(byId.get(cuts.get(i).id()))))
                 .toList();
         return new CraftSheet(
                 airframe.id(),
