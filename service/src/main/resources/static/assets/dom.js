@@ -24,14 +24,28 @@ function append(element, children) {
 
 /** The mark of an outcome; the word beside it is the caller's. */
 export function mark(outcome) {
+  return symbol(outcome, 'mark', '0 0 40 20');
+}
+
+/** A sign beside words. */
+export function sign(name) {
+  return symbol(name, 'sign', '0 0 26 26');
+}
+
+function symbol(name, css, box) {
   const svg = document.createElementNS(SVG, 'svg');
-  svg.setAttribute('class', 'mark');
-  svg.setAttribute('viewBox', '0 0 40 20');
+  svg.setAttribute('class', css);
+  svg.setAttribute('viewBox', box);
   svg.setAttribute('aria-hidden', 'true');
   const use = document.createElementNS(SVG, 'use');
-  use.setAttribute('href', '/assets/marks.svg#' + outcome);
+  use.setAttribute('href', '/assets/marks.svg#' + name);
   svg.append(use);
   return svg;
+}
+
+/** A picture that the service drew, as an element; texts in it were escaped where it was drawn. */
+export function parsed(svg) {
+  return document.importNode(new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement, true);
 }
 
 /** Says something to those who listen instead of looking. */

@@ -1,11 +1,11 @@
 // The field page: which joint, what to fire, what it did. Everything typed and saved is on the phone before it is anywhere else.
 
-import { announce, clock, h } from './dom.js';
+import { announce, clock, h, parsed, sign } from './dom.js';
 import { outlook, pendingOf } from './plan.js';
 import { shown } from './decimal.js';
 import { drain, drainNow, entries, progress, unsent, watch } from './outbox.js';
 import { freshness, joints, refresh } from './known.js';
-import { get, onChange } from './store.js';
+import { get, onChange, write } from './store.js';
 import { exportEntries } from './export.js';
 import { makeForm } from './report.js';
 import { fillKept } from './kept.js';
@@ -124,6 +124,7 @@ async function showJoint(id) {
     h('h1', { tabindex: '-1' }, joint.airframe, ', ', joint.name),
     h('section', { id: 'next', 'aria-labelledby': 'next-title' }),
     form.element,
+    h('section', { id: 'about' }),
     h('section', { id: 'kept', 'aria-labelledby': 'kept-title' }),
     h('p', { class: 'links' },
       h('a', { href: '/api/joints/' + id + '/ladder', class: 'touch' }, 'Card to print'),
@@ -137,18 +138,20 @@ async function fillJoint() {
   if (!joint || !document.getElementById('next')) return;
   const known = await entries();
   const next = outlook(joint, pendingOf(known, id));
-  document.getElementById('next').replaceChildren(...nextParts(joint, next));
+  const read = await cautionsRead();
+  document.getElementById('next').replaceChildren(...nextParts(joint, next, read));
+  document.getElementById('about').replaceChildren(...restsOn(joint));
   form.prefill(joint, next, freshness.state);
   fillKept(known.filter((e) => e.jointId === id), joint.tests || [], joint.measure, (entry) => form.correct(entry));
 }
 
 const named = (mass, joint) => [h('span', { class: 'figure' }, shown(mass.value, joint.measure.value)), ' ', mass.unit];
 
-function nextParts(joint, next) {
+function nextParts(joint, next, read) {
   const step = next.step;
-  const title = (words) => h('h2', { id: 'next-title' }, words);
+  const title = (words) => h('h2', { id: 'next-title', class: 'answer' }, words);
   if (!step) {
-    return [title(next.kind === 'ends' ? 'The stored plan ends here' : 'No plan yet'), h('p', { class: 'why' }, next.reason), ...limits(joint), ...cautions(joint)];
+    return [title(next.kind === 'ends' ? 'The stored plan ends here' : 'No plan yet'), h('p', { class: 'why' }, next.reason), ...minded(joint), ...cautions(joint, read)];
   }
   const parts = [];
   if (step.decision === 'fire') parts.push(title('Fire next on the ground'), h('p', { class: 'charge' }, named(step.charge, joint)));
@@ -157,8 +160,16 @@ function nextParts(joint, next) {
   else parts.push(title('Change the setup'));
   if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint)));
   parts.push(h('p', { class: 'why' }, why(step, next)));
+  if (next.kind === 'advice') parts.push(...ruler(joint));
   if (step.decision === 'stop') parts.push(h('p', {}, h('a', { href: '/airframes/' + joint.airframeId + '/flight-day', class: 'touch' }, 'Sheet for the flight day')));
-  return [...parts, ...limits(joint), ...cautions(joint)];
+  return [...parts, ...minded(joint), ...cautions(joint, read)];
+}
+
+/** The charge ruler, the widest that fits. */
+function ruler(joint) {
+  const drawn = joint.ruler || [];
+  const fits = drawn.filter((picture) => picture.width <= view.clientWidth).pop() || drawn[0];
+  return fits ? [h('figure', { class: 'ruler-kept' }, parsed(fits.svg))] : [];
 }
 
 function why(step, next) {
@@ -167,20 +178,39 @@ function why(step, next) {
   return 'From the plan stored on this phone; the service has not yet seen the last test.';
 }
 
-function limits(joint) {
+/** What to mind of the setup: some of it changes what a charge does. */
+function minded(joint) {
+  return (joint.flags || []).map((flag) => h('p', { class: 'flag' }, flag.text));
+}
+
+/** What the answer rests on. */
+function restsOn(joint) {
   const advice = joint.advice;
   if (!advice) return [];
   return [
     h('p', {}, 'Never more than ', h('strong', {}, String(advice.ceiling.value), ' ', advice.ceiling.unit), ' here, whatever happens.'),
-    ...(joint.flags || []).map((flag) => h('p', { class: 'flag' }, flag.text)),
     h('p', { class: 'small' }, 'Setup revision ' + advice.basis.setupRevision + ', ' + tests(advice.basis.tests) + ' counted, evidence ' + advice.evidence
       + '; as the service said at ' + clock(joint.at) + '.'),
   ];
 }
 
-function cautions(joint) {
+const LINE = 'Fire from a distance · nobody in line with either end · disarmed until clear';
+const today = () => new Date().toDateString();
+
+async function cautionsRead() {
+  return ((await get('facts', 'cautions')) || {}).day === today();
+}
+
+/** The line that matters now, and one tap away the whole list; in full until it was read today. */
+function cautions(joint, read) {
   const list = joint.advice ? joint.advice.cautions : [];
-  return [h('div', { class: 'cautions', role: 'note', 'aria-label': 'Cautions' }, h('ul', {}, list.map((c) => h('li', {}, c.text))))];
+  if (list.length === 0) return [];
+  const all = h('div', { class: 'cautions', role: 'note', 'aria-label': 'Cautions' }, h('ul', {}, list.map((c) => h('li', {}, c.text))));
+  if (!read) {
+    all.append(h('button', { type: 'button', id: 'cautions-read', onclick: () => write(['facts'], ([facts]) => facts.put({ name: 'cautions', day: today() })).then(fill) }, 'I have read these today'));
+    return [all];
+  }
+  return [h('details', { class: 'caution-line' }, h('summary', {}, sign('mind'), h('span', {}, LINE), h('u', {}, 'All ' + list.length)), all)];
 }
 
 /** Shows and says what comes next, then sends. */

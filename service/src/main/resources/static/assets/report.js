@@ -9,7 +9,7 @@ import { firedNow, localText, withOffset } from './time.js';
 
 const OUTCOMES = [
   ['none', 'None', 'did not part'],
-  ['partial', 'Partial', 'moved, or pins sheared, not fully apart'],
+  ['partial', 'Partial', 'moved, not fully apart'],
   ['separated', 'Separated', 'fully apart, gear out'],
 ];
 
@@ -71,7 +71,7 @@ export function makeForm(joint, draft, whenSaved) {
     h('fieldset', { class: 'occasions' }, h('legend', {}, 'Where it was fired'),
       OCCASIONS.map(([, label], i) => h('label', { class: 'check' }, occasions[i], h('span', {}, label)))),
     more,
-    faults.form, button);
+    h('div', { class: 'save' }, faults.form, button));
   more.append(h('summary', {}, 'Speed and note'),
     h('div', { class: 'field' }, h('label', { for: 'speed' }, 'Speed of the parts, ' + speedUnit + ' (of a separated test)'), speed, faults.speed),
     h('fieldset', { class: 'film' }, h('legend', {}, 'Or from a film'),

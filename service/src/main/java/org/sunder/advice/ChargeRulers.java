@@ -36,7 +36,11 @@ public class ChargeRulers {
      * testing is done.
      */
     public ChargeRuler of(UUID jointId) {
-        FleetSnapshot fleet = fleets.current();
+        return of(fleets.current(), jointId);
+    }
+
+    /** The ruler of a joint of a fleet. */
+    ChargeRuler of(FleetSnapshot fleet, UUID jointId) {
         JointCase joint = advising.joint(fleet, jointId);
         NextStep step = advising.next(fleet, jointId).step();
         FlightCharge flight = step instanceof NextStep.Stop stop ? stop.flightCharge() : null;

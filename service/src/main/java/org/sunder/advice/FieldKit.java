@@ -8,6 +8,7 @@ import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Joint;
 import org.sunder.engine.physics.Warning;
 import org.sunder.groundtest.GroundTest;
+import org.sunder.picture.ChargeRuler;
 
 /**
  * All that a phone needs to work without network.
@@ -28,6 +29,7 @@ public record FieldKit(List<KitJoint> joints, int left) {
      * @param joint the joint
      * @param next what to do next
      * @param ladder the tests rolled forward; null where it was not asked for
+     * @param ruler its charges on one scale
      * @param tests its last firings, whoever logged them, newest first
      * @param flags what a person should know of its setup
      */
@@ -36,6 +38,7 @@ public record FieldKit(List<KitJoint> joints, int left) {
             Joint joint,
             NextAdvice next,
             @Nullable LadderAdvice ladder,
+            ChargeRuler ruler,
             List<GroundTest> tests,
             List<Warning> flags) {
 

@@ -24,10 +24,12 @@ public class FieldKits {
 
     private final FleetSnapshots fleets;
     private final Advising advising;
+    private final ChargeRulers rulers;
 
-    FieldKits(FleetSnapshots fleets, Advising advising) {
+    FieldKits(FleetSnapshots fleets, Advising advising, ChargeRulers rulers) {
         this.fleets = fleets;
         this.advising = advising;
+        this.rulers = rulers;
     }
 
     /**
@@ -74,6 +76,7 @@ public class FieldKits {
                 logged.joint(),
                 advising.next(fleet, logged.joint().id()),
                 depth == 0 ? null : advising.ladder(fleet, logged.joint().id(), depth),
+                rulers.of(fleet, logged.joint().id()),
                 last,
                 logged.physics(logged.setup()).warnings());
     }

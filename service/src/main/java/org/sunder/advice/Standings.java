@@ -17,10 +17,12 @@ public class Standings {
 
     private final FleetSnapshots fleets;
     private final Advising advising;
+    private final ChargeRulers rulers;
 
-    Standings(FleetSnapshots fleets, Advising advising) {
+    Standings(FleetSnapshots fleets, Advising advising, ChargeRulers rulers) {
         this.fleets = fleets;
         this.advising = advising;
+        this.rulers = rulers;
     }
 
     /** Joints of airframes in use, by airframe, oldest first. */
@@ -56,11 +58,12 @@ public class Standings {
     }
 
     private JointAnswer answer(FleetSnapshot fleet, LoggedJoint logged) {
+        boolean sound = logged.finding().isEmpty();
+        UUID id = logged.joint().id();
         return new JointAnswer(
                 standing(fleet, logged),
-                logged.finding().isPresent()
-                        ? null
-                        : advising.next(fleet, logged.joint().id()),
+                sound ? advising.next(fleet, id) : null,
+                sound ? rulers.of(fleet, id) : null,
                 logged.tests());
     }
 

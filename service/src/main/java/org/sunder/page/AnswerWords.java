@@ -45,7 +45,13 @@ final class AnswerWords {
     /** Why, with its numbers. */
     static String because(JointAnswer answer) {
         NextAdvice next = answer.next();
-        return next == null ? answer.standing().evidence().reason() : ReasonWords.of(next.reason(), next.measure());
+        return together(
+                next == null ? answer.standing().evidence().reason() : ReasonWords.of(next.reason(), next.measure()));
+    }
+
+    /** A number and its unit stay on one line. */
+    private static String together(String words) {
+        return words.replaceAll("(\\d) (%|gr?\\b)", "$1\u00a0$2");
     }
 
     /** What a step is, in a branch of a plan: "fire 1.55 g", "fly 1.20 g". */
@@ -70,11 +76,20 @@ final class AnswerWords {
 
     /** A limit, with the digits of the measure and never rounded up. */
     static String limit(double kilograms, Mass measure) {
+        return digits(kilograms, measure, RoundingMode.DOWN);
+    }
+
+    private static String digits(double kilograms, Mass measure, RoundingMode mode) {
         return Mass.ofKilograms(kilograms)
                         .valueIn(measure.unit())
-                        .setScale(Math.max(0, measure.value().scale()), RoundingMode.DOWN)
+                        .setScale(Math.max(0, measure.value().scale()), mode)
                         .toPlainString()
                 + " " + measure.unit();
+    }
+
+    /** A charge between the marks, with the digits of the measure. */
+    static String near(double kilograms, Mass measure) {
+        return digits(kilograms, measure, RoundingMode.HALF_EVEN);
     }
 
     /** A chance as people count: "86 in 100", never certain. */

@@ -7,7 +7,7 @@ import java.util.function.IntFunction;
 /** One picture drawn for each width that a page may give it; the style sheet shows the one that fits. */
 final class Drawn {
 
-    private static final int[] NARROW = {248, 320, 480};
+    private static final int[] NARROW = {248, 320, 480, 720};
     private static final int[] WIDE = {248, 320, 480, 720, 1000};
 
     private Drawn() {}

@@ -11,7 +11,6 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
-import org.sunder.advice.ChargeRulers;
 import org.sunder.advice.Curves;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
@@ -43,21 +42,13 @@ class PlanPages extends Pages {
     private final Airframes airframes;
     private final Standings standings;
     private final SideViews views;
-    private final ChargeRulers rulers;
     private final Curves curves;
     private final SetupPhysics physics;
 
-    PlanPages(
-            Airframes airframes,
-            Standings standings,
-            SideViews views,
-            ChargeRulers rulers,
-            Curves curves,
-            SetupPhysics physics) {
+    PlanPages(Airframes airframes, Standings standings, SideViews views, Curves curves, SetupPhysics physics) {
         this.airframes = airframes;
         this.standings = standings;
         this.views = views;
-        this.rulers = rulers;
         this.curves = curves;
         this.physics = physics;
     }
@@ -92,16 +83,15 @@ class PlanPages extends Pages {
         model.addAttribute("seat", seat);
         model.addAttribute("view", Drawn.across(width -> SideViewPicture.of(view, width)));
         model.addAttribute("shots", shots(answer.tests()));
-        if (answer.next() != null) {
-            advise(answer, answer.next(), airframe, model);
+        if (answer.next() != null && answer.ruler() != null) {
+            advise(answer, answer.next(), answer.ruler(), airframe, model);
         }
         return "page/plan";
     }
 
-    private void advise(JointAnswer answer, NextAdvice next, Airframe airframe, Model model) {
+    private void advise(JointAnswer answer, NextAdvice next, ChargeRuler ruler, Airframe airframe, Model model) {
         UUID id = answer.standing().joint().id();
         Setup setup = airframes.currentSetup(answer.standing().joint());
-        ChargeRuler ruler = rulers.of(id);
         boolean pulled = setup.sheet().pins().stream().allMatch(pins -> pins.measured() != null);
         List<Known> known = new ArrayList<>(Known.of(answer, next, setup.revision()));
         known.add(Known.pins(next.physics().setup().pins(), pulled));
@@ -196,7 +186,7 @@ class PlanPages extends Pages {
                         "on " + Words.brief(display.area(physics.area()))),
                 new Fact(
                         "Handbook charge",
-                        Words.of(Display.charge(physics.handbookCharge(), next.measure())),
+                        AnswerWords.near(physics.handbookCharge(), next.measure()),
                         "± " + Math.round(100 * physics.uncertainty().total()) + " %"),
                 new Fact("Correction learned", Words.of(next.correction()), "times the handbook charge"));
     }

@@ -14,7 +14,6 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.sunder.advice.ChargeRulers;
 import org.sunder.advice.FleetCorrections;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.SideViews;
@@ -23,6 +22,7 @@ import org.sunder.advice.Standings;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.groundtest.GroundTest;
+import org.sunder.picture.ChargeRuler;
 import org.sunder.picture.ChargeRulerPicture;
 import org.sunder.picture.SideView;
 import org.sunder.picture.SideViewPicture;
@@ -35,19 +35,12 @@ class StartPages extends Pages {
     private final Standings standings;
     private final FleetCorrections corrections;
     private final SideViews views;
-    private final ChargeRulers rulers;
 
-    StartPages(
-            Airframes airframes,
-            Standings standings,
-            FleetCorrections corrections,
-            SideViews views,
-            ChargeRulers rulers) {
+    StartPages(Airframes airframes, Standings standings, FleetCorrections corrections, SideViews views) {
         this.airframes = airframes;
         this.standings = standings;
         this.corrections = corrections;
         this.views = views;
-        this.rulers = rulers;
     }
 
     /** An airframe with its joints. */
@@ -104,14 +97,14 @@ class StartPages extends Pages {
                 seats);
     }
 
-    private SeatSheet seat(int place, JointAnswer answer) {
+    private static SeatSheet seat(int place, JointAnswer answer) {
+        ChargeRuler ruler = answer.ruler();
         return SeatSheet.of(
                 place,
                 answer,
-                answer.next() == null
+                ruler == null
                         ? Map.of()
-                        : Drawn.inAColumn(width -> ChargeRulerPicture.of(
-                                rulers.of(answer.standing().joint().id()), width, ChargeRulerPicture.Size.SMALL)));
+                        : Drawn.inAColumn(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.SMALL)));
     }
 
     private static String about(Airframe airframe, List<JointAnswer> answers) {

@@ -10,9 +10,7 @@ import org.sunder.engine.learning.Outcome;
  */
 public final class Svg {
 
-    private static final double BAR = 10;
-    private static final double THICKNESS = 7;
-    private static final int TURN = 7; // degrees
+    private static final double MARK = 30; // width of a mark about a centre
 
     private final StringBuilder out = new StringBuilder();
 
@@ -27,7 +25,7 @@ public final class Svg {
     public Svg(double width, double height, String title, String description) {
         add(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\""
-                        + " font-family=\"system-ui, sans-serif\" fill=\"currentColor\" stroke=\"none\"><title>%s</title>"
+                        + " font-family=\"inherit\" fill=\"currentColor\" stroke=\"none\"><title>%s</title>"
                         + "<desc>%s</desc>",
                 width, height, escape(title), escape(description));
     }
@@ -207,37 +205,14 @@ public final class Svg {
     }
 
     /**
-     * The mark of an outcome about a centre: two bars for the two sections, touching, a little apart and turned, or far apart.
+     * The mark of an outcome about a centre.
      *
-     * @param counted false draws them with a stroke through
+     * @param counted false draws it in outline, struck through
      * @param words what a pointer over it says
      */
     public Svg mark(double x, double y, Outcome outcome, boolean counted, String words) {
-        double half = gap(outcome) / 2 + BAR / 2;
-        int turn = outcome == Outcome.PARTIAL ? TURN : 0;
-        add(
-                "<g stroke=\"currentColor\" stroke-width=\"1.5\" fill-opacity=\"%s\"><title>%s</title>",
-                counted ? "1" : "0", escape(words));
-        bar(x - half, y, -turn);
-        bar(x + half, y, turn);
-        if (!counted) {
-            line(x - 12, y + 7, x + 12, y - 7, Line.THIN);
-        }
-        return add("</g>");
-    }
-
-    private static double gap(Outcome outcome) {
-        return switch (outcome) {
-            case NONE -> 0;
-            case PARTIAL -> 3;
-            case SEPARATED -> 9;
-        };
-    }
-
-    private void bar(double x, double y, int turn) {
-        add(
-                "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" transform=\"rotate(%d %.1f %.1f)\"/>",
-                x - BAR / 2, y - THICKNESS / 2, BAR, THICKNESS, turn, x, y);
+        new OutcomeMark(outcome, !counted, false, false).draw(this, x, y + MARK / 4, MARK, words);
+        return this;
     }
 
     /** The finished picture. */

@@ -236,7 +236,7 @@ class PagesTest {
         browser.width(Browser.PHONE);
         open("/field/" + joint);
         browser.find(".charge");
-        browser.click("summary");
+        browser.click("#report summary");
         browser.click(".main-action");
         browser.says("#outcome-fault", "Choose what it did");
         assertAccessible("a form with a fault");
@@ -265,7 +265,7 @@ class PagesTest {
         browser.width(Browser.PHONE);
         open("/field/" + joint);
         browser.find(".charge");
-        browser.click("summary");
+        browser.click("#report summary");
         Object small = browser.script("""
                 return [...document.querySelectorAll('#unsent button, main a, main button, main input, main summary, main textarea, .masthead a')]
                   .map(e => e.closest('label') || e)

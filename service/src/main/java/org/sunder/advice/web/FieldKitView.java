@@ -12,6 +12,7 @@ import org.sunder.caution.CautionView;
 import org.sunder.engine.physics.Warning;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTestView;
+import org.sunder.picture.ChargeRulerPicture;
 
 /** All that a phone needs to work without network. */
 @Schema(name = "FieldKit", description = "All that a phone needs to work without network.")
@@ -23,6 +24,8 @@ record FieldKitView(
         int left,
 
         List<CautionView> cautions) {
+
+    private static final List<Integer> WIDTHS = List.of(280, 340);
 
     /** A joint. */
     @Schema(name = "FieldKitJoint", description = "What a phone needs of one joint.")
@@ -40,6 +43,9 @@ record FieldKitView(
 
             @Schema(description = "The plan from here on; left out where no depth was asked for.")
             LadderView.@Nullable StepView plan,
+
+            @Schema(description = "Its charges on one scale, drawn for two widths of a phone.")
+            List<PictureView> ruler,
 
             @Schema(description = "Its last firings on the ground and in flight, whoever logged them, newest first.")
             List<GroundTestView> tests,
@@ -62,7 +68,20 @@ record FieldKitView(
                 joint.next().measure(),
                 AdviceViews.next(joint.next(), new Display(joint.airframe().units())),
                 joint.ladder() == null ? null : LadderViews.of(joint.ladder()).first(),
+                WIDTHS.stream()
+                        .map(width -> new PictureView(
+                                width, ChargeRulerPicture.of(joint.ruler(), width, ChargeRulerPicture.Size.SMALL)))
+                        .toList(),
                 joint.tests().stream().map(GroundTestView::of).toList(),
                 joint.flags());
     }
+
+    /** A picture of a width. */
+    @Schema(name = "SizedPicture", description = "A picture drawn for a width.")
+    record PictureView(
+            @Schema(description = "In CSS pixels.", example = "340")
+            int width,
+
+            @Schema(description = "The picture, an SVG document.")
+            String svg) {}
 }
