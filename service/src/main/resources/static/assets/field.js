@@ -157,8 +157,19 @@ function nextParts(joint, next) {
   else parts.push(title('Change the setup'));
   if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint)));
   parts.push(h('p', { class: 'why' }, why(step, next)));
+  if (step.options && step.options.length) parts.push(h('ul', {}, step.options.map((option) => h('li', {}, way(option)))));
   if (step.decision === 'stop') parts.push(h('p', {}, h('a', { href: '/airframes/' + joint.airframeId + '/flight-day', class: 'touch' }, 'Sheet for the flight day')));
   return [...parts, ...limits(joint), ...cautions(joint)];
+}
+
+/** A way on where no charge will do. */
+function way(option) {
+  if (option.measure) return 'Measure in steps of ' + option.measure.value + ' ' + option.measure.unit + '.';
+  const change = option.filler
+    ? 'Fill ' + option.filler.value + ' ' + option.filler.unit.replace('in3', 'in³') + ' with something solid'
+    : option.pins.map((set) => set.count + ' × ' + set.thread).join(', ') + ' as pins';
+  return change + ': likely to need ' + option.targetCharge.value + ' ' + option.targetCharge.unit
+    + ', at most ' + option.ceiling.value + ' ' + option.ceiling.unit + ' allowed.';
 }
 
 function why(step, next) {
