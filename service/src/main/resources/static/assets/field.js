@@ -155,7 +155,7 @@ function nextParts(joint, next) {
   else if (step.decision === 'stop') parts.push(title('Enough is known to fly'), h('p', { class: 'charge' }, named(step.flightCharge, joint)));
   else if (step.decision === 'state-limit') parts.push(title('State what the airframe withstands'));
   else parts.push(title('Change the setup'));
-  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint)));
+  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint), step.backupProof ? ', ' + step.backupProof.text : ''));
   parts.push(h('p', { class: 'why' }, why(step, next)));
   if (step.options && step.options.length) parts.push(h('ul', {}, step.options.map((option) => h('li', {}, way(option)))));
   if (step.decision === 'stop') parts.push(h('p', {}, h('a', { href: '/airframes/' + joint.airframeId + '/flight-day', class: 'touch' }, 'Sheet for the flight day')));

@@ -141,9 +141,13 @@ public final class ReasonWords {
         return reason.numbers().getOrDefault(name, Double.NaN);
     }
 
-    /** With the digits of the measure. */
     private String charge(String name) {
-        return Mass.ofKilograms(kilograms(name))
+        return charge(kilograms(name), measure);
+    }
+
+    /** With the digits of the measure. */
+    static String charge(double kilograms, Mass measure) {
+        return Mass.ofKilograms(kilograms)
                         .valueIn(measure.unit())
                         .setScale(Math.max(measure.value().scale(), 0), RoundingMode.HALF_EVEN)
                         .toPlainString()

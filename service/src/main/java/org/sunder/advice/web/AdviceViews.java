@@ -127,6 +127,8 @@ final class AdviceViews {
                 Display.onMeasure(charge.charge(), measure),
                 Display.onMeasure(charge.backup().charge(), measure),
                 charge.backup().bound(),
+                BackupProofView.of(charge.backup(), measure),
+                BothChargesView.of(charge.both(), measure, display),
                 reliability,
                 ProbabilityView.rounded(charge.modelChance()),
                 new FlightChargeView.TestsAloneView(
