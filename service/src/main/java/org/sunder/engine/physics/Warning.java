@@ -15,6 +15,7 @@ public record Warning(String code, String text) {
             "coarse-measure",
             "crowded",
             "little-free",
+            "wider-than-cavity",
             "area-unlike-cavity",
             "ceiling-below-handbook",
             "no-pins");
