@@ -158,9 +158,10 @@ function nextParts(joint, next, read) {
   else if (step.decision === 'stop') parts.push(title('Enough is known to fly'), h('p', { class: 'charge' }, named(step.flightCharge, joint)));
   else if (step.decision === 'state-limit') parts.push(title('State what the airframe withstands'));
   else parts.push(title('Change the setup'));
-  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint)));
+  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint), step.backupProof ? ', ' + step.backupProof.text : ''));
   parts.push(h('p', { class: 'why' }, why(step, next)));
   if (next.kind === 'advice') parts.push(...ruler(joint));
+  if (step.options && step.options.length) parts.push(h('ul', {}, step.options.map((option) => h('li', {}, way(option)))));
   if (step.decision === 'stop') parts.push(h('p', {}, h('a', { href: '/airframes/' + joint.airframeId + '/flight-day', class: 'touch' }, 'Sheet for the flight day')));
   return [...parts, ...minded(joint), ...cautions(joint, read)];
 }
@@ -170,6 +171,16 @@ function ruler(joint) {
   const drawn = joint.ruler || [];
   const fits = drawn.filter((picture) => picture.width <= view.clientWidth).pop() || drawn[0];
   return fits ? [h('figure', { class: 'ruler-kept' }, parsed(fits.svg))] : [];
+}
+
+/** A way on where no charge will do. */
+function way(option) {
+  if (option.measure) return 'Measure in steps of ' + option.measure.value + ' ' + option.measure.unit + '.';
+  const change = option.filler
+    ? 'Fill ' + option.filler.value + ' ' + option.filler.unit.replace('in3', 'in³') + ' with something solid'
+    : option.pins.map((set) => set.count + ' × ' + set.thread).join(', ') + ' as pins';
+  return change + ': likely to need ' + option.targetCharge.value + ' ' + option.targetCharge.unit
+    + ', at most ' + option.ceiling.value + ' ' + option.ceiling.unit + ' allowed.';
 }
 
 function why(step, next) {

@@ -1,7 +1,9 @@
 package org.sunder.advice;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.sunder.engine.physics.Ceiling;
@@ -57,26 +59,45 @@ public class Advising {
             JointCase joint = joint(fleet, jointId);
             PlanningCase on = joint.planning(Estimates.TARGET);
             NextStep step = Planner.nextCharge(on);
+            List<SetupChange> changes = changes(joint, on, step);
             return new NextAdvice(
                     step,
-                    reason(joint, step),
+                    reason(joint, step, changes),
                     evidence(joint),
                     joint.posterior().correctionFactor(),
                     joint.physics(),
                     joint.measure(),
                     joint.logged().airframe().units(),
                     List.of(),
-                    step instanceof NextStep.ChangeSetup || step instanceof NextStep.StateLimit
-                            ? SetupChange.of(
-                                    joint.physics(),
-                                    StrictMath.exp(joint.posterior().logRatioFor(Estimates.TARGET)))
-                            : List.of(),
+                    changes,
                     joint.basis());
         });
     }
 
-    /** Why a step is what it is; of a first test also what it starts from. */
-    private static Reason reason(JointCase joint, NextStep step) {
+    /** Ways on where no charge will do, the smallest first. */
+    private static List<SetupChange> changes(JointCase joint, PlanningCase on, NextStep step) {
+        if (!(step instanceof NextStep.ChangeSetup || step instanceof NextStep.StateLimit)) {
+            return List.of();
+        }
+        return Stream.concat(
+                        SetupChange.finerMeasure(on, joint.measure(), joint.physics()).stream(),
+                        SetupChange.of(
+                                joint.physics(),
+                                StrictMath.exp(joint.posterior().logRatioFor(Estimates.TARGET)))
+                                .stream())
+                .toList();
+    }
+
+    /** Why a step is what it is; of a first test also what it starts from, and of a measure too coarse what would do. */
+    private static Reason reason(JointCase joint, NextStep step, List<SetupChange> changes) {
+        if (step.reason().code() == Reason.Code.FINER_MEASURE) {
+            return changes.stream()
+                    .map(SetupChange::measure)
+                    .filter(Objects::nonNull)
+                    .findFirst()
+                    .map(finer -> step.reason().doneBySteps(finer.kilograms()))
+                    .orElse(step.reason());
+        }
         int others = joint.fleet().testedAirframesBut(joint.logged().airframe().id());
         return step.reason().code() == Reason.Code.FIRST_TEST && others > 0
                 ? step.reason()
@@ -118,13 +139,14 @@ public class Advising {
     LadderAdvice ladder(FleetSnapshot fleet, UUID jointId, int depth) {
         return findings.answer(fleet, new LadderOf(jointId, depth), () -> {
             JointCase joint = joint(fleet, jointId);
-            Ladder ladder = Ladder.of(joint.planning(Estimates.TARGET), depth);
+            PlanningCase on = joint.planning(Estimates.TARGET);
+            Ladder ladder = Ladder.of(on, depth);
             return new LadderAdvice(
                     joint.logged().airframe().name(),
                     joint.logged().joint().name(),
                     joint.setup().sheet(),
                     ladder,
-                    reason(joint, ladder.root()),
+                    reason(joint, ladder.root(), changes(joint, on, ladder.root())),
                     joint.physics().ceiling(),
                     joint.physics().warnings(),
                     evidence(joint),

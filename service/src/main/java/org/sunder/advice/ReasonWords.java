@@ -10,6 +10,7 @@ public final class ReasonWords {
 
     private static final double SURE = 1e4;
     private static final double SAME = 1e-6;
+    private static final int FEW_DIGITS = 2;
 
     private final Reason reason;
     private final Mass measure;
@@ -87,7 +88,10 @@ public final class ReasonWords {
                 "This joint needs about " + charge("needed") + ". The ceiling of " + charge("highest")
                         + " is only a guard, taken because no limit was stated: state what the airframe withstands.";
             case FINER_MEASURE ->
-                "No charge in steps of " + charge("step") + " is both allowed and of use: a finer measure may help.";
+                "No charge in steps of " + charge("step") + " is both allowed and of use"
+                        + (reason.charges().containsKey("finer")
+                                ? "; with steps of " + fine("finer") + " there is one."
+                                : ", nor is one in finer steps: change the setup.");
         };
     }
 
@@ -137,11 +141,24 @@ public final class ReasonWords {
         return reason.numbers().getOrDefault(name, Double.NaN);
     }
 
-    /** With the digits of the measure. */
     private String charge(String name) {
-        return Mass.ofKilograms(kilograms(name))
+        return charge(kilograms(name), measure);
+    }
+
+    /** With the digits of the measure. */
+    static String charge(double kilograms, Mass measure) {
+        return Mass.ofKilograms(kilograms)
                         .valueIn(measure.unit())
                         .setScale(Math.max(measure.value().scale(), 0), RoundingMode.HALF_EVEN)
+                        .toPlainString()
+                + " " + measure.unit();
+    }
+
+    /** With the digits it has itself. */
+    private String fine(String name) {
+        return Mass.ofKilograms(kilograms(name))
+                        .in(measure.unit(), FEW_DIGITS)
+                        .value()
                         .toPlainString()
                 + " " + measure.unit();
     }

@@ -9,7 +9,9 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.springframework.stereotype.Component;
+import org.sunder.engine.physics.CoarseMeasure;
 import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.Warning;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
 
@@ -85,6 +87,13 @@ public class SetupPhysics {
         return physics;
     }
 
+    /** What a person should know of a stored setup; nothing where it cannot be. */
+    public List<Warning> warnings(Setup setup) {
+        return find(setup) instanceof StoredPhysics.Sound sound
+                ? sound.physics().warnings()
+                : List.of();
+    }
+
     /**
      * The physics of a sheet already resolved.
      *
@@ -93,7 +102,11 @@ public class SetupPhysics {
      * @throws ProblemException 422 naming every item that is not sound
      */
     public JointPhysics of(SetupSheet sheet, String base) {
-        return EngineFaults.named(inSheet(base), () -> JointPhysics.of(SheetTranslation.translate(sheet)));
+        JointPhysics physics =
+                EngineFaults.named(inSheet(base), () -> JointPhysics.of(SheetTranslation.translate(sheet)));
+        return CoarseMeasure.warning(physics.handbookCharge(), Measure.of(sheet))
+                .map(physics::warning)
+                .orElse(physics);
     }
 
     /**

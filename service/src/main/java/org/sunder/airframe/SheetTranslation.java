@@ -23,6 +23,7 @@ import org.sunder.engine.physics.PinThread;
 import org.sunder.engine.physics.Powder;
 import org.sunder.engine.physics.PowerSeries;
 import org.sunder.engine.physics.SecantOgive;
+import org.sunder.engine.physics.SetupBounds;
 import org.sunder.engine.physics.SetupFault;
 import org.sunder.engine.physics.TangentOgive;
 import org.sunder.engine.physics.UnsoundSetupException;
@@ -34,9 +35,6 @@ import org.sunder.engine.quantity.ForceUnit;
  * gathered and named by {@link #throwIfAny}.
  */
 public final class SheetTranslation {
-
-    private static final double FINEST_MEASURE = 1e-6; // kg
-    private static final double COARSEST_MEASURE = 5e-3; // kg
 
     private final List<SetupFault> faults = new ArrayList<>();
 
@@ -221,10 +219,9 @@ public final class SheetTranslation {
     }
 
     private void checkMeasure(SetupSheet sheet) {
-        double step = Measure.of(sheet).kilograms();
-        if (step < FINEST_MEASURE || step > COARSEST_MEASURE) {
+        if (!SetupBounds.MEASURE.contains(Measure.of(sheet).kilograms())) {
             String value = Measure.of(sheet).value() + " " + Measure.of(sheet).unit();
-            faults.add(new SetupFault("measure", value, "out of bounds", "0.001 g to 5 g"));
+            faults.add(new SetupFault("measure", value, "out of bounds", SetupBounds.MEASURE.text()));
         }
     }
 

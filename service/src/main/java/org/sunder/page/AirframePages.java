@@ -3,6 +3,7 @@ package org.sunder.page;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -10,6 +11,8 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.Advising;
+import org.sunder.advice.BackupWords;
+import org.sunder.advice.BothWords;
 import org.sunder.advice.Curves;
 import org.sunder.advice.Estimates;
 import org.sunder.advice.FlightReport;
@@ -113,25 +116,29 @@ class AirframePages extends Pages {
                 Words.of(Display.limit(Math.max(0, ceiling.chargeKg()), Measure.of(setup.sheet()))),
                 day.eventWords(joint),
                 air == null ? null : Words.of(day.display().pressure(air.trappedPressure())),
-                air == null
-                        ? List.of()
-                        : air.warnings().stream().map(Warning::text).toList(),
+                Stream.concat(
+                                ground.warnings().stream().filter(Warning::changesWhatAChargeDoes),
+                                air == null ? Stream.of() : air.warnings().stream())
+                        .map(Warning::text)
+                        .toList(),
                 null,
                 null);
         try {
-            return sheet.with(charge(advising.flight(joint, Estimates.TARGET, climb)));
+            return sheet.with(charge(advising.flight(joint, Estimates.TARGET, climb), day));
         } catch (ProblemException none) {
             return sheet.refused(String.valueOf(none.getMessage()));
         }
     }
 
-    private static FlightSheetJoint.Charge charge(FlightReport report) {
+    private static FlightSheetJoint.Charge charge(FlightReport report, FlightDay day) {
         var charge = report.charge();
         TestsAlone alone = charge.testsAlone();
         return new FlightSheetJoint.Charge(
                 Words.of(Display.onMeasure(charge.charge(), report.measure())),
                 Words.of(Display.onMeasure(charge.backup().charge(), report.measure())),
                 charge.backup().bound(),
+                BackupWords.of(charge.backup(), report.measure()),
+                BothWords.of(charge.both(), report.measure(), day.display()),
                 Words.percent(charge.modelChance()),
                 alone.separated() + " of " + alone.counted() + " separated: at least "
                         + Words.percent(alone.lowerBound()));

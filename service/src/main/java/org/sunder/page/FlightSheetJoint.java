@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param ceiling the charge never to be exceeded, with the air of the flight where that was given
  * @param opens where it opens, if that was given
  * @param air what a closed compartment still holds there, if that was asked for
- * @param warnings what to know of the air of the flight
+ * @param warnings what to know of the setup and of the air of the flight
  * @param charge what to fly, or null where the tests support none
  * @param refusal why there is no charge
  */
@@ -25,7 +25,14 @@ record FlightSheetJoint(
         @Nullable String refusal) {
 
     /** What to fly, and how far to trust it. */
-    record Charge(String primary, String backup, boolean backupAtCeiling, String modelChance, String testsAlone) {}
+    record Charge(
+            String primary,
+            String backup,
+            boolean backupAtCeiling,
+            String backupProof,
+            String both,
+            String modelChance,
+            String testsAlone) {}
 
     FlightSheetJoint with(Charge found) {
         return new FlightSheetJoint(sheet, revision, pins, ceiling, opens, air, warnings, found, null);

@@ -92,7 +92,8 @@ final class AdviceViews {
                 advice.basis());
     }
 
-    private static NextChargeView.SetupChangeView change(SetupChange change, Mass measure, Display display) {
+    private static NextChargeView.SetupChangeView change(SetupChange change, Mass inUse, Display display) {
+        Mass measure = change.measure() == null ? inUse : change.measure();
         JointPhysics physics = change.physics();
         return new NextChargeView.SetupChangeView(
                 change.kind(),
@@ -100,6 +101,7 @@ final class AdviceViews {
                         .map(set -> new PinsView(set.thread().toString(), set.count()))
                         .toList(),
                 change.filler() > 0 ? display.volume(change.filler()) : null,
+                change.measure(),
                 display.volume(physics.freeVolume()),
                 display.pressure(physics.thresholdPressure()),
                 Display.charge(physics.handbookCharge(), measure),
@@ -125,6 +127,8 @@ final class AdviceViews {
                 Display.onMeasure(charge.charge(), measure),
                 Display.onMeasure(charge.backup().charge(), measure),
                 charge.backup().bound(),
+                BackupProofView.of(charge.backup(), measure),
+                BothChargesView.of(charge.both(), measure, display),
                 reliability,
                 ProbabilityView.rounded(charge.modelChance()),
                 new FlightChargeView.TestsAloneView(

@@ -24,6 +24,10 @@ record FlightChargeView(
         @Schema(description = "Whether the ceiling holds the backup down.")
         boolean backupAtCeiling,
 
+        BackupProofView backupProof,
+
+        BothChargesView bothAtOnce,
+
         @Schema(description = "The chance of separating that was aimed at.", example = "0.99")
         BigDecimal reliability,
 

@@ -50,6 +50,8 @@ record LadderView(
 
             @Schema(description = "Its backup charge.") @Nullable Mass backup,
 
+            @Nullable BackupProofView backupProof,
+
             @Nullable ProbabilityView probability,
 
             @Schema(description = "Why; in a few words on a branch.")
@@ -58,7 +60,7 @@ record LadderView(
             List<BranchView> then) {
 
         StepView with(ReasonView whole) {
-            return new StepView(decision, charge, flightCharge, backup, probability, whole, then);
+            return new StepView(decision, charge, flightCharge, backup, backupProof, probability, whole, then);
         }
     }
 

@@ -47,6 +47,7 @@ final class LadderViews {
                     Display.onMeasure(fire.charge(), measure),
                     null,
                     null,
+                    null,
                     ProbabilityView.of(fire.probabilities()),
                     reason,
                     then);
@@ -57,11 +58,12 @@ final class LadderViews {
                     null,
                     Display.onMeasure(stop.flightCharge().charge(), measure),
                     Display.onMeasure(stop.flightCharge().backup().charge(), measure),
+                    BackupProofView.inShort(stop.flightCharge().backup(), measure),
                     null,
                     reason,
                     List.of());
         }
-        return new LadderView.StepView(AdviceViews.decision(step), null, null, null, null, reason, List.of());
+        return new LadderView.StepView(AdviceViews.decision(step), null, null, null, null, null, reason, List.of());
     }
 
     private static LadderView.PackingView packing(LadderAdvice advice) {

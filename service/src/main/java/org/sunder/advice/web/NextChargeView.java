@@ -56,10 +56,10 @@ record NextChargeView(
         List<FollowingView> then,
 
         @Schema(
-                description =
-                        "Other setups that would bring the target below the ceiling, where the decision is to change"
-                                + " the setup or to state a limit: the least change of each kind. Empty where none does, as under a ceiling that falls"
-                                + " with the setup; state a structural limit then.")
+                description = "Ways on, where the decision is to change the setup or to state a limit: a finer measure,"
+                        + " if it alone will do, and the least change of each kind that would bring the target below the"
+                        + " ceiling. Empty where none does, as under a ceiling that falls with the setup; state a"
+                        + " structural limit then.")
         List<SetupChangeView> options,
 
         @Schema(description = "The numbers behind the choice, where asked for: what each charge compared leads to.")
@@ -78,6 +78,8 @@ record NextChargeView(
             @Schema(description = "The pins of that setup.") List<PinsView> pins,
 
             @Schema(description = "Volume to fill with something solid, where less volume is the change.") @Nullable Volume filler,
+
+            @Schema(description = "Step of charges, where a finer measure is the change.") @Nullable Mass measure,
 
             Volume freeVolume,
             Pressure thresholdPressure,

@@ -23,6 +23,7 @@ import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.JointRequest;
 import org.sunder.airframe.Setup;
+import org.sunder.airframe.SetupPhysics;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.http.Created;
 import org.sunder.http.DurableTransactions;
@@ -36,10 +37,13 @@ import org.sunder.http.Page;
 class JointController {
 
     private final Airframes airframes;
+    private final SetupPhysics physics;
     private final IdempotentCreation creation;
     private final DurableTransactions transactions;
 
-    JointController(Airframes airframes, IdempotentCreation creation, DurableTransactions transactions) {
+    JointController(
+            Airframes airframes, SetupPhysics physics, IdempotentCreation creation, DurableTransactions transactions) {
+        this.physics = physics;
         this.airframes = airframes;
         this.creation = creation;
         this.transactions = transactions;
@@ -75,7 +79,7 @@ class JointController {
         Map<UUID, Setup> setups = airframes.setupsInForce(id);
         return new Page<>(
                 joints.stream()
-                        .map(joint -> JointView.of(joint, Objects.requireNonNull(setups.get(joint.id()))))
+                        .map(joint -> view(joint, Objects.requireNonNull(setups.get(joint.id()))))
                         .toList(),
                 null);
     }
@@ -119,6 +123,10 @@ class JointController {
     }
 
     private JointView view(Joint joint) {
-        return JointView.of(joint, airframes.currentSetup(joint));
+        return view(joint, airframes.currentSetup(joint));
+    }
+
+    private JointView view(Joint joint, Setup setup) {
+        return JointView.of(joint, setup, physics.warnings(setup));
     }
 }

@@ -2,12 +2,14 @@ package org.sunder.airframe.web;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.DeploymentEvent;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
+import org.sunder.engine.physics.Warning;
 
 /** A joint with the setup in force. */
 @Schema(name = "Joint", description = "A joint with the setup in force.")
@@ -21,9 +23,12 @@ record JointView(
 
         @Schema(description = "The setup in force; left out where its row cannot be read.") @Nullable SetupSheet setup,
 
-        @Schema(description = "Why the setup in force cannot be read; left out where it can.") @Nullable String finding) {
+        @Schema(description = "Why the setup in force cannot be read; left out where it can.") @Nullable String finding,
 
-    static JointView of(Joint joint, Setup setup) {
+        @Schema(description = "What to mind of the setup in force.")
+        List<Warning> warnings) {
+
+    static JointView of(Joint joint, Setup setup, List<Warning> warnings) {
         return new JointView(
                 joint.id(),
                 joint.airframeId(),
@@ -32,6 +37,7 @@ record JointView(
                 joint.createdAt(),
                 setup.revision(),
                 setup.finding() == null ? setup.sheet() : null,
-                setup.finding());
+                setup.finding(),
+                warnings);
     }
 }

@@ -1,5 +1,6 @@
 package org.sunder.engine.physics;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -57,6 +58,14 @@ public record JointPhysics(
         List<Warning> warnings =
                 Warnings.of(setup, volume, charge, ceiling, Separations.find(setup, volume.free(), area));
         return new JointPhysics(setup, volume, area, retention, threshold, charge, uncertainty, ceiling, warnings);
+    }
+
+    /** The same with one more thing that a person should know. */
+    public JointPhysics warning(Warning more) {
+        List<Warning> all = new ArrayList<>(warnings);
+        all.add(more);
+        return new JointPhysics(
+                setup, volume, area, retention, thresholdPressure, handbookCharge, uncertainty, ceiling, all);
     }
 
     /** Free gas volume V in cubic metres. */

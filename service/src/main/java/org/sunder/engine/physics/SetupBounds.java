@@ -21,6 +21,7 @@ public final class SetupBounds {
     public static final Range POWDER_FORCE = new Range(1e4, 1e6, "10 to 1000 kJ/kg");
     public static final Range RELATIVE_UNCERTAINTY = new Range(0, 1, "0 to 1");
     public static final Range SHOULDER = new Range(0.001, 2, "1 mm to 2 m");
+    public static final Range MEASURE = new Range(1e-6, 5e-3, "0.001 g to 5 g");
     public static final Range PART_MASS = new Range(0.001, 1000, "1 g to 1000 kg");
     public static final Range PRESSURE_LIMIT = new Range(1000, 5e6, "1 kPa to 5 MPa");
     public static final Range SPEED_LIMIT = new Range(0.1, 300, "0.1 to 300 m/s");

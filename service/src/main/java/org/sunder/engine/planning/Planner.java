@@ -143,8 +143,7 @@ public final class Planner {
 
     /** Most steps that keep to the limits that hold whatever was tested. */
     private static int highestWithinLimits(PlanningCase on) {
-        double bound = Math.min(Math.min(on.ceiling(), Safeguards.DOMAIN_LIMIT), Safeguards.damageBound(on));
-        int steps = on.stepsAtMost(bound);
+        int steps = on.stepsAtMost(Safeguards.bound(on));
         while (steps > 0 && Safeguards.checkLimits(on, steps).isPresent()) {
             steps--;
         }

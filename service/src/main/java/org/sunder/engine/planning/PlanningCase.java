@@ -70,6 +70,21 @@ public record PlanningCase(
                 true);
     }
 
+    /** This case with another measure, whose step is in kg. */
+    PlanningCase inStepsOf(double step) {
+        return new PlanningCase(
+                posterior,
+                handbookCharge,
+                handbookPressure,
+                ceiling,
+                step,
+                firings,
+                surpriseUnanswered,
+                setupChanged,
+                goal,
+                limitStated);
+    }
+
     /** The charge of so many steps of the measure, kg. */
     public double charge(int steps) {
         return steps * measureStep;

@@ -76,6 +76,11 @@ public record Reason(Code code, Map<String, Double> charges, Map<String, Double>
         return new Reason(code, charges, more);
     }
 
+    /** This reason with a finer step of charges, in kg, that would do. */
+    public Reason doneBySteps(double finer) {
+        return charge("finer", finer);
+    }
+
     /** This reason with where a first charge comes from: what the flyer's other airframes needed. */
     public Reason startingFrom(int airframes, double factor) {
         return number("otherAirframes", airframes).number("factor", factor);

@@ -86,6 +86,11 @@ public final class Safeguards {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
+    /** What no charge may exceed, tested or flown, kg; what did damage not even reach. */
+    static double bound(PlanningCase on) {
+        return Math.min(Math.min(on.ceiling(), DOMAIN_LIMIT), damageBound(on));
+    }
+
     static Optional<Rejection> domain(PlanningCase on, int steps) {
         return rejectIf(
                 on.charge(steps) > DOMAIN_LIMIT * (1 + ROUNDING),

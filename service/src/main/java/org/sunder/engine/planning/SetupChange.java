@@ -5,8 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.physics.CoarseMeasure;
 import org.sunder.engine.physics.Content;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.JointSetup;
@@ -14,25 +17,34 @@ import org.sunder.engine.physics.PinSet;
 import org.sunder.engine.physics.PinStrength;
 import org.sunder.engine.physics.PinThread;
 import org.sunder.engine.physics.UnsoundSetupException;
+import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Volume;
 
 /**
- * A way to bring a joint's target charge below its ceiling by another setup, with the physics of that setup computed anew.
+ * A way on where no charge will do: another setup, with its physics computed anew, or a finer measure.
  * The correction learned so far is taken to hold; what the other setup needs is for tests to show.
  *
  * @param kind what changes
  * @param pins the pins of the other setup
  * @param filler volume to fill, m³; 0 where the volume stays
+ * @param measure the finer step of charges, or null where the measure stays
  * @param physics the other setup in physics
  * @param targetCharge charge that it is likely to need for the target reliability, kg
  */
-public record SetupChange(Kind kind, List<PinSet> pins, double filler, JointPhysics physics, double targetCharge) {
+public record SetupChange(
+        Kind kind,
+        List<PinSet> pins,
+        double filler,
+        @Nullable Mass measure,
+        JointPhysics physics,
+        double targetCharge) {
 
     /** What changes. */
     public enum Kind {
         FEWER_PINS("fewer-pins"),
         SMALLER_PINS("smaller-pins"),
-        LESS_VOLUME("less-volume");
+        LESS_VOLUME("less-volume"),
+        FINER_MEASURE("finer-measure");
 
         private final String word;
 
@@ -67,6 +79,29 @@ public record SetupChange(Kind kind, List<PinSet> pins, double filler, JointPhys
         Stream.of(fewerPins(physics, targetRatio), smallerPins(physics, targetRatio), lessVolume(physics, targetRatio))
                 .forEach(change -> change.ifPresent(result::add));
         return result;
+    }
+
+    /**
+     * The coarsest measure, finer than the one in use, with which the plan names a charge; empty where none does.
+     *
+     * @param on the case that no charge will do for
+     * @param measure its step of charges
+     * @param physics its setup in physics
+     */
+    public static Optional<SetupChange> finerMeasure(PlanningCase on, Mass measure, JointPhysics physics) {
+        double target = on.handbookCharge()
+                * StrictMath.exp(on.posterior().logRatioFor(on.goal().reliability()));
+        UnaryOperator<Optional<Mass>> finer =
+                step -> step.flatMap(mass -> CoarseMeasure.finer(on.handbookCharge(), mass));
+        return Stream.iterate(finer.apply(Optional.of(measure)), Optional::isPresent, finer)
+                .flatMap(Optional::stream)
+                .filter(step -> namesACharge(Planner.ladder(on.inStepsOf(step.kilograms()), 0)))
+                .map(step -> new SetupChange(Kind.FINER_MEASURE, physics.setup().pins(), 0, step, physics, target))
+                .findFirst();
+    }
+
+    private static boolean namesACharge(NextStep step) {
+        return step instanceof NextStep.Fire || step instanceof NextStep.Stop;
     }
 
     private static Optional<SetupChange> fewerPins(JointPhysics physics, double ratio) {
@@ -121,7 +156,7 @@ public record SetupChange(Kind kind, List<PinSet> pins, double filler, JointPhys
         }
         double target = ratio * physics.handbookCharge();
         return target * ROOM <= physics.ceiling().chargeKg()
-                ? Optional.of(new SetupChange(kind, setup.pins(), filler, physics, target))
+                ? Optional.of(new SetupChange(kind, setup.pins(), filler, null, physics, target))
                 : Optional.empty();
     }
 }
