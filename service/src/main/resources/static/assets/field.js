@@ -120,8 +120,7 @@ async function showJoint(id) {
   form = makeForm(joint, draft, whenSaved);
   if (location.hash === '#flight') form.fly();
   view.replaceChildren(
-    h('p', { class: 'back' }, link('/field', { class: 'touch' }, 'All joints')),
-    h('h1', { tabindex: '-1' }, joint.airframe, ', ', joint.name),
+    h('div', { class: 'head' }, h('h1', { tabindex: '-1' }, joint.airframe, ', ', joint.name), link('/field', { class: 'touch' }, 'All joints')),
     h('section', { id: 'next', 'aria-labelledby': 'next-title' }),
     form.element,
     h('section', { id: 'about' }),
@@ -200,6 +199,7 @@ function restsOn(joint) {
   if (!advice) return [];
   return [
     h('p', {}, 'Never more than ', h('strong', {}, String(advice.ceiling.value), ' ', advice.ceiling.unit), ' here, whatever happens.'),
+    ...(advice.warnings || []).filter((w) => !(joint.flags || []).some((flag) => flag.code === w.code)).map((w) => h('p', { class: 'notice' }, w.text)),
     h('p', { class: 'small' }, 'Setup revision ' + advice.basis.setupRevision + ', ' + tests(advice.basis.tests) + ' counted, evidence ' + advice.evidence
       + '; as the service said at ' + clock(joint.at) + '.'),
   ];

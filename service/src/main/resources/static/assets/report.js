@@ -58,7 +58,7 @@ export function makeForm(joint, draft, whenSaved) {
 
   const element = h('form', { id: 'report', novalidate: true, 'aria-labelledby': 'report-title' },
     title,
-    h('fieldset', { class: 'outcomes' }, h('legend', {}, 'Outcome'),
+    h('fieldset', { class: 'outcomes' }, h('legend', { class: 'unseen' }, 'Outcome'),
       OUTCOMES.map(([word, label, meaning], i) => h('label', { class: 'outcome' }, radios[i], mark(word), h('span', {}, h('strong', {}, label), h('small', {}, meaning)))),
       faults.outcome),
     h('div', { class: 'field' }, h('label', { for: 'charge' }, 'Charge loaded, ' + unit),

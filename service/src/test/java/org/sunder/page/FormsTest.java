@@ -26,7 +26,7 @@ class FormsTest extends AtAJoint {
         phone.find("form");
         press(phone, "Put this airframe away");
         press(phone, "Yes, put this airframe away");
-        phone.until("the list", d -> phone.text("h1").equals("Airframes") ? true : null);
+        phone.until("the list", d -> phone.text("h1").equals("Your rockets") ? true : null);
         assertThat(client.get(airframe).body().path("archivedAt").isMissingNode())
                 .isFalse();
         phone.go(weather.url(page(airframe)));

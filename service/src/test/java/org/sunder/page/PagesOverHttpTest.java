@@ -40,8 +40,40 @@ class PagesOverHttpTest {
 
     @Test
     void theListsNameEveryJointWithItsEvidence() throws Exception {
-        assertThat(page("/").body()).contains("Smew", "nose to bay", "Evidence");
+        assertThat(page("/").body()).contains("Smew", "nose to bay", "Fire 0.85 g next", "is-none", "Charge ruler");
         assertThat(page("/fleet").body()).contains("Smew", "No counted test yet.", "Where a new airframe starts");
+    }
+
+    @Test
+    void theFirstPageShowsTenRocketsAndFindsTheOthersByName() throws Exception {
+        assertThat(page("/").body()).doesNotContain("Find by name");
+        for (int i = 0; i < 11; i++) {
+            client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Teal " + i));
+        }
+        String first = page("/").body();
+        assertThat(first).contains("Find by name", "Page 1 of 2", "Teal 10").doesNotContain(">Smew<");
+        assertThat(first.split("<article", -1)).hasSize(1 + HomePage.SIZE);
+        assertThat(page("/?page=2").body()).contains(">Smew<").doesNotContain("Teal 10");
+        assertThat(page("/?sort=name").body()).contains(">Smew<");
+        assertThat(page("/?find=sMe").body()).contains(">Smew<").doesNotContain("Teal");
+        assertThat(page("/?find=nobody").body()).contains("No rocket of yours is called that.");
+        assertThat(page("/?page=99").body()).contains("Page 2 of 2");
+    }
+
+    @Test
+    void theJointsPageAnswersFirstAndSaysWhatFollowsAndWhatIsMissing() throws Exception {
+        String plan = joint.replace("/api", "") + "/plan";
+        assertThat(page(plan).body())
+                .contains("Fire 0.85 g next", "And then", "nothing has moved it yet", "Nobody stands in line");
+        client.post(joint + "/ground-tests", Samples.test("1.00", "separated"));
+        String test = client.post(joint + "/ground-tests", Samples.test("0.70", "partial", "2026-05-03T11:20:00+01:00"))
+                .header("Location");
+        client.post(test + "/void", "{\"reason\":\"a pin was missing\"}");
+        client.put(joint + "/setup", Samples.SETUP.replace("\"count\":3", "\"count\":2"), "If-Match", "\"v0\"");
+        assertThat(page(plan).body())
+                .contains("Void: a pin was missing", "at 1.00 g or less", "What changed since the revision before")
+                .contains("one test after the change of setup", "3 × M2.5");
+        assertThat(page("/joints/" + UUID.randomUUID() + "/plan").statusCode()).isEqualTo(404);
     }
 
     @Test

@@ -98,6 +98,8 @@ class PagesTest {
         pages.put("flight-day-fault", airframe.replace("/api", "") + workedOut + "26x");
         pages.put("new-airframe", "/airframes/new");
         pages.put("new-joint", airframe.replace("/api", "") + "/joints/new");
+        pages.put("joint", at.replace("/api", "") + "/plan");
+        pages.put("joint-without-a-test", other.replace("/api", "") + "/plan");
         pages.put("setup", at.replace("/api", ""));
         pages.put("setup-us", other.replace("/api", ""));
         pages.put("edit-airframe", airframe.replace("/api", "") + "/edit");
@@ -297,7 +299,9 @@ class PagesTest {
 
     private void open(String path) {
         browser.go(weather.url(path));
-        if (path.startsWith("/joints/")) {
+        if (path.endsWith("/plan")) {
+            browser.find(".answer");
+        } else if (path.startsWith("/joints/")) {
             browser.find("#result svg");
         } else if (path.startsWith("/field/")) {
             browser.find(".charge");

@@ -61,7 +61,7 @@ class WalkAtTheFieldTest {
                 int done = tests;
                 phone.until(
                         "test " + done + " counted",
-                        d -> phone.text("#next").contains(done + (done == 1 ? " test" : " tests") + " counted")
+                        d -> phone.text("#about").contains(done + (done == 1 ? " test" : " tests") + " counted")
                                 ? true
                                 : null);
             }

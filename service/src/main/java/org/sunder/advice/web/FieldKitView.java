@@ -50,7 +50,9 @@ record FieldKitView(
             @Schema(description = "Its last firings on the ground and in flight, whoever logged them, newest first.")
             List<GroundTestView> tests,
 
-            @Schema(description = "What a person should know of its setup.")
+            @Schema(
+                    description =
+                            "What in its setup changes what a charge does; the advice has everything to mind of it.")
             List<Warning> flags) {}
 
     static FieldKitView of(FieldKit kit) {
