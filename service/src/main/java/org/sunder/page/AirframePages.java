@@ -2,6 +2,7 @@ package org.sunder.page;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.springframework.http.MediaType;
@@ -17,6 +18,8 @@ import org.sunder.advice.Curves;
 import org.sunder.advice.Estimates;
 import org.sunder.advice.FlightReport;
 import org.sunder.advice.History;
+import org.sunder.advice.JointAnswer;
+import org.sunder.advice.SideViews;
 import org.sunder.advice.Standing;
 import org.sunder.advice.Standings;
 import org.sunder.airframe.Airframe;
@@ -25,6 +28,7 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
+import org.sunder.caution.Caution;
 import org.sunder.engine.physics.BayVents;
 import org.sunder.engine.physics.Ceiling;
 import org.sunder.engine.physics.FlightAir;
@@ -32,6 +36,8 @@ import org.sunder.engine.physics.FlightCase;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.TestsAlone;
+import org.sunder.picture.SideView;
+import org.sunder.picture.SideViewPicture;
 import org.sunder.problem.ProblemException;
 
 /** One airframe: its story, and the sheet to fly it by. */
@@ -44,6 +50,7 @@ class AirframePages extends Pages {
     private final Curves curves;
     private final History history;
     private final Advising advising;
+    private final SideViews views;
 
     AirframePages(
             Airframes airframes,
@@ -51,13 +58,15 @@ class AirframePages extends Pages {
             Standings standings,
             Curves curves,
             History history,
-            Advising advising) {
+            Advising advising,
+            SideViews views) {
         this.airframes = airframes;
         this.physics = physics;
         this.standings = standings;
         this.curves = curves;
         this.history = history;
         this.advising = advising;
+        this.views = views;
     }
 
     @GetMapping(path = "/airframes/{id}", produces = MediaType.TEXT_HTML_VALUE)
@@ -68,7 +77,13 @@ class AirframePages extends Pages {
         model.addAttribute("airframe", airframe);
         model.addAttribute(
                 "joints",
-                joints(id).stream().map(standing -> story(airframe, standing)).toList());
+                standings.answers(Set.of(id)).getOrDefault(id, List.of()).stream()
+                        .map(answer -> story(airframe, answer))
+                        .toList());
+        SideView view = views.of(id).linked(joint -> "/joints/" + joint + "/plan");
+        model.addAttribute(
+                "view", view.cuts().isEmpty() ? Map.of() : Drawn.across(width -> SideViewPicture.of(view, width)));
+        model.addAttribute("line", Caution.beforeFiring());
         model.addAttribute("entries", entries);
         model.addAttribute(
                 "reasons",
@@ -94,10 +109,10 @@ class AirframePages extends Pages {
         return standings.byAirframe().getOrDefault(airframeId, List.of());
     }
 
-    private JointStory story(Airframe airframe, Standing standing) {
-        UUID joint = standing.joint().id();
+    private JointStory story(Airframe airframe, JointAnswer answer) {
+        UUID joint = answer.standing().joint().id();
         return JointStory.of(
-                JointSheet.of(standing),
+                answer,
                 curves.of(joint),
                 SetupColumns.of(airframes.setupsOf(joint), physics::of, new Display(airframe.units())));
     }

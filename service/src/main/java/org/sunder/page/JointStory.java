@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.sunder.advice.Curve;
 import org.sunder.advice.CurvePicture;
+import org.sunder.advice.JointAnswer;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.groundtest.GroundTest;
 
@@ -11,13 +12,15 @@ import org.sunder.groundtest.GroundTest;
  * What a joint has been through.
  *
  * @param sheet where it stands
+ * @param headline what to do next
  * @param curve picture of chance against charge
  * @param correction picture of how the correction narrowed, empty before the first test
  * @param setups side by side
  */
-record JointStory(JointSheet sheet, String curve, String correction, SetupColumns setups) {
+record JointStory(JointSheet sheet, String headline, String curve, String correction, SetupColumns setups) {
 
-    static JointStory of(JointSheet sheet, Curve curve, SetupColumns setups) {
+    static JointStory of(JointAnswer answer, Curve curve, SetupColumns setups) {
+        JointSheet sheet = JointSheet.of(answer.standing());
         List<CorrectionPicture.Row> rows = new ArrayList<>();
         for (int i = 0; i < curve.marks().size(); i++) {
             GroundTest test = curve.marks().get(i).test();
@@ -31,6 +34,7 @@ record JointStory(JointSheet sheet, String curve, String correction, SetupColumn
         rows.add(new CorrectionPicture.Row("now", null, true, now));
         return new JointStory(
                 sheet,
+                AnswerWords.headline(answer),
                 CurvePicture.of(curve),
                 rows.size() == 1 ? "" : CorrectionPicture.of("The correction as it narrowed", rows),
                 setups);

@@ -108,7 +108,7 @@ class PlanPages extends Pages {
         model.addAttribute(
                 "story",
                 JointStory.of(
-                        JointSheet.of(answer.standing()),
+                        answer,
                         curves.of(id),
                         SetupColumns.of(lastTwo(id), physics::of, new Display(airframe.units()))));
         model.addAttribute("facts", facts(next.physics(), new Display(airframe.units()), next));
