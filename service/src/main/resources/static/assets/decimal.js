@@ -54,3 +54,11 @@ export function shown(value, measure) {
   if (text === null || digits(text) >= places) return String(value);
   return written(scaled(text, places), places);
 }
+
+/** A limit of the service with the digits of the measure, never rounded up. */
+export function never(value, measure) {
+  const text = parse(String(value));
+  const places = digits(measure);
+  if (text === null || digits(text) <= places) return shown(value, measure);
+  return written(scaled(text, digits(text)) / 10n ** BigInt(digits(text) - places), places);
+}

@@ -2,7 +2,7 @@
 
 import { announce, clock, h, parsed, sign } from './dom.js';
 import { outlook, pendingOf } from './plan.js';
-import { shown } from './decimal.js';
+import { never, shown } from './decimal.js';
 import { drain, drainNow, entries, progress, unsent, watch } from './outbox.js';
 import { freshness, joints, refresh } from './known.js';
 import { get, onChange, write } from './store.js';
@@ -198,7 +198,7 @@ function restsOn(joint) {
   const advice = joint.advice;
   if (!advice) return [];
   return [
-    h('p', {}, 'Never more than ', h('strong', {}, String(advice.ceiling.value), ' ', advice.ceiling.unit), ' here, whatever happens.'),
+    h('p', {}, 'Never more than ', h('strong', {}, never(advice.ceiling.value, joint.measure.value), ' ', advice.ceiling.unit), ' here, whatever happens.'),
     ...(advice.warnings || []).filter((w) => !(joint.flags || []).some((flag) => flag.code === w.code)).map((w) => h('p', { class: 'notice' }, w.text)),
     h('p', { class: 'small' }, 'Setup revision ' + advice.basis.setupRevision + ', ' + tests(advice.basis.tests) + ' counted, evidence ' + advice.evidence
       + '; as the service said at ' + clock(joint.at) + '.'),

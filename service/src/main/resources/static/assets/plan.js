@@ -1,7 +1,7 @@
 // What to do next at a joint, from what this phone knows. It never works out a charge: it repeats what the service said,
 // or walks the tree that the service planned. Where neither holds any more, it says that the plan ends.
 
-import { compare } from './decimal.js';
+import { compare, never } from './decimal.js';
 
 /** Tests of a joint that the service does not know of yet, oldest first. */
 export function pendingOf(entries, jointId) {
@@ -79,6 +79,6 @@ export function chargeFault(charge) {
 export function chargeCaution(joint, charge, unit) {
   const ceiling = joint.advice && joint.advice.ceiling;
   return charge !== null && ceiling && ceiling.unit === unit && compare(charge, String(ceiling.value)) > 0
-    ? 'That is above the ceiling of ' + ceiling.value + ' ' + ceiling.unit + '. If it was really fired, save it: it is marked as beyond the ceiling. Look the airframe over before anything else.'
+    ? 'That is above the ceiling of ' + never(ceiling.value, joint.measure.value) + ' ' + ceiling.unit + '. If it was really fired, save it: it is marked as beyond the ceiling. Look the airframe over before anything else.'
     : null;
 }

@@ -57,6 +57,10 @@ root.replaceChildren(before ? kept.notice() : '', h('form', { novalidate: true, 
 arrange();
 stock();
 check();
+if (joint && location.hash === '#limit') { // where nothing but an unstated limit is in the way
+  limit.element.scrollIntoView({ block: 'center' });
+  limit.main.focus();
+}
 
 async function existing() {
   const response = await fetch('/api/joints/' + joint, { headers: { accept: 'application/json' } });

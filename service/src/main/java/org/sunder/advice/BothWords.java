@@ -28,7 +28,7 @@ public final class BothWords {
     }
 
     private static String limit(BothCharges both, Mass measure) {
-        Mass bound = Display.limit(both.bound(), measure);
+        Mass bound = Display.never(both.bound(), measure);
         return bound.value().toPlainString() + " " + bound.unit();
     }
 }

@@ -133,7 +133,7 @@ public final class CurvePicture {
                             TOP - 24,
                             SIZE,
                             Anchor.MIDDLE,
-                            "ceiling " + mass(curve.ceiling().chargeKg()));
+                            "ceiling " + words(Display.never(curve.ceiling().chargeKg(), curve.measure())));
         }
     }
 
@@ -177,7 +177,10 @@ public final class CurvePicture {
     }
 
     private String mass(double kilograms) {
-        Mass shown = Display.charge(kilograms, curve.measure());
+        return words(Display.near(kilograms, curve.measure()));
+    }
+
+    private static String words(Mass shown) {
         return shown.value().toPlainString() + " " + shown.unit();
     }
 

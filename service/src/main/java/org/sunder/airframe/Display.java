@@ -80,8 +80,25 @@ public record Display(UnitSystem units) {
         return rounded(kilograms, measure, RoundingMode.DOWN);
     }
 
+    /** A charge between the marks as people read it, with the digits of the measure. */
+    public static Mass near(double kilograms, Mass measure) {
+        return inDigits(kilograms, measure, digits(measure), RoundingMode.HALF_EVEN);
+    }
+
+    /** A limit of the charge as people read it, with the digits of the measure and never rounded up. */
+    public static Mass never(double kilograms, Mass measure) {
+        return inDigits(kilograms, measure, digits(measure), RoundingMode.DOWN);
+    }
+
+    private static int digits(Mass measure) {
+        return Math.max(0, measure.value().scale());
+    }
+
     private static Mass rounded(double kilograms, Mass measure, RoundingMode mode) {
-        int digits = Math.min(FINEST, Math.max(0, measure.value().scale()) + 1);
+        return inDigits(kilograms, measure, Math.min(FINEST, digits(measure) + 1), mode);
+    }
+
+    private static Mass inDigits(double kilograms, Mass measure, int digits, RoundingMode mode) {
         BigDecimal value = Mass.ofKilograms(kilograms).valueIn(measure.unit()).setScale(digits, mode);
         return new Mass(value, measure.unit());
     }

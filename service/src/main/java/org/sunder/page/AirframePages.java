@@ -128,7 +128,7 @@ class AirframePages extends Pages {
                 JointSheet.of(standing),
                 setup.revision(),
                 SetupColumns.pins(setup.sheet()),
-                Words.of(Display.limit(Math.max(0, ceiling.chargeKg()), Measure.of(setup.sheet()))),
+                Words.of(Display.never(Math.max(0, ceiling.chargeKg()), Measure.of(setup.sheet()))),
                 day.eventWords(joint),
                 air == null ? null : Words.of(day.display().pressure(air.trappedPressure())),
                 Stream.concat(

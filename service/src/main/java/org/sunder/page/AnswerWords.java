@@ -1,6 +1,5 @@
 package org.sunder.page;
 
-import java.math.RoundingMode;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
 import org.sunder.advice.ReasonWords;
@@ -76,20 +75,12 @@ final class AnswerWords {
 
     /** A limit, with the digits of the measure and never rounded up. */
     static String limit(double kilograms, Mass measure) {
-        return digits(kilograms, measure, RoundingMode.DOWN);
-    }
-
-    private static String digits(double kilograms, Mass measure, RoundingMode mode) {
-        return Mass.ofKilograms(kilograms)
-                        .valueIn(measure.unit())
-                        .setScale(Math.max(0, measure.value().scale()), mode)
-                        .toPlainString()
-                + " " + measure.unit();
+        return Words.of(Display.never(kilograms, measure));
     }
 
     /** A charge between the marks, with the digits of the measure. */
     static String near(double kilograms, Mass measure) {
-        return digits(kilograms, measure, RoundingMode.HALF_EVEN);
+        return Words.of(Display.near(kilograms, measure));
     }
 
     /** A chance as people count: "86 in 100", never certain. */

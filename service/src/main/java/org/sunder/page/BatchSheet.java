@@ -9,6 +9,7 @@ import org.sunder.stock.PinBatch;
  * A batch of pins, in words.
  *
  * @param strength what its pulls say of one pin
+ * @param finding what to mind of its pulls
  * @param pulls each pull, oldest first
  * @param units system of units that its pulls were measured in
  */
@@ -18,6 +19,7 @@ record BatchSheet(
         String thread,
         @Nullable String lot,
         String strength,
+        @Nullable String finding,
         List<String> pulls,
         String units,
         boolean archived) {
@@ -31,6 +33,7 @@ record BatchSheet(
                 batch.details().thread().toString(),
                 batch.details().lot(),
                 strength(batch),
+                batch.finding().orElse(null),
                 batch.pulls().stream().map(pull -> Words.of(pull.force())).toList(),
                 pounds ? "us" : "metric",
                 batch.archivedAt() != null);

@@ -55,18 +55,22 @@ record LoadOutStory(
                 .toList();
         String verdict =
                 fit.fits() ? "Fits" : "Does not fit" + (wrong.isEmpty() ? "" : ": " + String.join(", ", wrong));
-        String left = Words.of(display.length(fit.lengthLeft())) + " of length and "
-                + Words.of(display.volume(fit.volumeLeft())) + " are left";
+        String left = (fit.lengthLeft() < 0
+                        ? "It is " + Words.brief(display.length(-fit.lengthLeft())) + " too long"
+                        : Words.brief(display.length(fit.lengthLeft())) + " of length are left")
+                + (fit.volumeLeft() < 0
+                        ? ", and " + Words.brief(display.volume(-fit.volumeLeft())) + " too large"
+                        : ", and " + Words.brief(display.volume(fit.volumeLeft())) + " of volume");
         return new Filled(joint.joint().name(), fit.fits(), verdict, left, charge(joint, packed, display));
     }
 
     private static String charge(JointFit joint, JointFit.Packed packed, Display display) {
         var measure = Measure.of(joint.setup().sheet());
         JointPhysics now = joint.physics();
-        String before = Words.of(Display.charge(now.handbookCharge(), measure));
+        String before = Words.of(Display.near(now.handbookCharge(), measure));
         return packed.physics()
-                .map(then -> "Free volume " + Words.of(display.volume(then.freeVolume())) + ", handbook charge "
-                        + Words.of(Display.charge(then.handbookCharge(), measure)) + " (" + before
+                .map(then -> "Free volume " + Words.brief(display.volume(then.freeVolume())) + ", handbook charge "
+                        + Words.of(Display.near(then.handbookCharge(), measure)) + " (" + before
                         + " in the setup in force)")
                 .orElse("No gas volume is left with it.");
     }

@@ -41,15 +41,14 @@ record SetupColumns(List<String> heads, List<Row> rows) {
                 .map(setup -> new Column(setup.sheet(), physics.apply(setup), display))
                 .toList();
         Map<String, Function<Column, String>> lines = new LinkedHashMap<>();
-        lines.put("free volume", c -> Words.of(c.display().volume(c.physics().freeVolume())));
+        lines.put("free volume", c -> Words.brief(c.display().volume(c.physics().freeVolume())));
         lines.put(
                 "retention",
-                c -> Words.of(c.display().force(c.physics().retention().mean())));
+                c -> Words.brief(c.display().force(c.physics().retention().mean())));
         lines.put(
                 "threshold pressure",
-                c -> Words.of(c.display().pressure(c.physics().thresholdPressure())));
-        lines.put(
-                "handbook charge", c -> Words.of(Display.charge(c.physics().handbookCharge(), Measure.of(c.sheet()))));
+                c -> Words.brief(c.display().pressure(c.physics().thresholdPressure())));
+        lines.put("handbook charge", c -> Words.of(Display.near(c.physics().handbookCharge(), Measure.of(c.sheet()))));
         lines.put("pins", c -> pins(c.sheet()));
         lines.put("fit force", c -> or(c.sheet().fitForce(), "none"));
         lines.put("cavity", c -> cavity(c.sheet()));

@@ -21,13 +21,16 @@ final class Words {
 
     /** "0.85 g". */
     static String of(Quantity<?> quantity) {
-        return quantity.value().toPlainString() + " "
-                + quantity.unit().toString().replace("in3", "in³");
+        return quantity.value().toPlainString() + " " + unit(quantity);
+    }
+
+    private static String unit(Quantity<?> quantity) {
+        return quantity.unit().toString().replaceFirst("([a-z])2$", "$1²").replaceFirst("([a-z])3$", "$1³");
     }
 
     /** Three digits at most: "0.381 m". */
     static String brief(Quantity<?> quantity) {
-        return digits(quantity.value().doubleValue()) + " " + quantity.unit();
+        return digits(quantity.value().doubleValue()) + " " + unit(quantity);
     }
 
     /** The clock of the place where it was. */

@@ -3,10 +3,12 @@ package org.sunder.stock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.physics.PinStrength.MeasuredBatch;
 import org.sunder.engine.physics.PullTests;
+import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.ForceUnit;
 
 /**
@@ -47,5 +49,19 @@ public record PinBatch(
                 PullTests.batch(pulls.stream().map(PullTest::force).toList());
         return Optional.of(new MeasuredBatch(
                 batch.mean().in(unit, DIGITS), batch.standardDeviation().in(unit, DIGITS), batch.tests()));
+    }
+
+    /** What to mind of its pulls: one that lies far from the others. */
+    public Optional<String> finding() {
+        List<Force> forces = pulls.stream().map(PullTest::force).toList();
+        OptionalInt astray = PullTests.astray(forces);
+        if (astray.isEmpty()) {
+            return Optional.empty();
+        }
+        Force far = forces.get(astray.getAsInt());
+        return Optional.of(
+                "Pull " + (astray.getAsInt() + 1) + ", " + far.value().toPlainString() + " " + far.unit()
+                        + ", lies far from the others: by chance that happens to 1 batch in 20 at most. Was it another pin, or"
+                        + " another unit? Pull more, or enter the batch anew without it.");
     }
 }

@@ -113,7 +113,7 @@ class BackupApiTest {
         assertThat(both.path("withinLimits").asBoolean()).isFalse();
         assertThat(both.path("text").asString())
                 .startsWith("They must not overlap: together, 2.60 g, they make 374")
-                .contains("at most 2.082 g are allowed");
+                .contains("at most 2.08 g are allowed");
         assertThat(page(airframe.replace("/api", "") + "/flight-day")).contains("They must not overlap");
         JsonNode stronger = walked(Samples.JOINT.replace("300", "400")).path("bothAtOnce");
         assertThat(stronger.path("withinLimits").asBoolean()).isTrue();

@@ -192,7 +192,7 @@ class FieldPageTest extends AtAJoint {
         openJoint();
         weather.turns(Sky.DOWN);
         phone.type("#charge", "2,1");
-        phone.says("#charge-caution", "above the ceiling of 2.082 g");
+        phone.says("#charge-caution", "above the ceiling of 2.08 g");
         log("none");
         phone.says(".state", WAITS);
         phone.says("#next", "The stored plan ends here");

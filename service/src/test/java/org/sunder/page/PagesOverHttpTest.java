@@ -16,6 +16,7 @@ import org.sunder.Client;
 import org.sunder.EmptyLog;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
+import tools.jackson.databind.JsonNode;
 
 /** What the pages say, as they leave the service. */
 @ServiceTest
@@ -74,6 +75,26 @@ class PagesOverHttpTest {
                 .contains("Void: a pin was missing", "at 1.00 g or less", "What changed since the revision before")
                 .contains("one test after the change of setup", "3 × M2.5");
         assertThat(page("/joints/" + UUID.randomUUID() + "/plan").statusCode()).isEqualTo(404);
+    }
+
+    /** 200 kPa is less than a joint needs that nothing parts: other setups are named, and no charge. */
+    @Test
+    void aJointThatMustChangeSaysWhatWouldDo() throws Exception {
+        String weak = client.post(
+                        airframe + "/joints",
+                        Samples.JOINT.replace("\"value\":300,\"unit\":\"kPa\"", "\"value\":200,\"unit\":\"kPa\""))
+                .header("Location");
+        JsonNode next = client.get(weak + "/next-charge").body();
+        for (int i = 0; i < 6 && next.path("decision").asString().equals("fire"); i++) {
+            String grams = next.path("charge").path("value").asString();
+            next = client.post(weak + "/ground-tests", Samples.test(grams, "none"))
+                    .body()
+                    .path("next");
+        }
+        assertThat(page(weak.replace("/api", "") + "/plan").body())
+                .contains("Change the setup", "What would do", "as pins: likely to need")
+                .doesNotContain("And then");
+        assertThat(page("/").body()).contains("Change the setup");
     }
 
     @Test

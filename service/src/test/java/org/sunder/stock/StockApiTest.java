@@ -3,6 +3,7 @@ package org.sunder.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -331,5 +332,17 @@ class StockApiTest {
 
     private void pull(String batch, String newtons) {
         client.post(batch + "/pull-tests", "{\"force\":{\"value\":" + newtons + ",\"unit\":\"N\"}}");
+    }
+
+    @Test
+    void aPullFarFromTheOthersIsNamed() {
+        String batch = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}")
+                .header("Location");
+        for (String force : List.of("190", "210")) {
+            client.post(batch + "/pull-tests", "{\"force\":{\"value\":" + force + ",\"unit\":\"N\"}}");
+        }
+        assertThat(client.get(batch).body().path("finding").isMissingNode()).isTrue();
+        client.post(batch + "/pull-tests", "{\"force\":{\"value\":2000,\"unit\":\"N\"}}");
+        assertThat(client.get(batch).body().path("finding").asString()).startsWith("Pull 3, 2000 N, lies far");
     }
 }

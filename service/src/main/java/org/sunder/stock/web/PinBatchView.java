@@ -23,6 +23,9 @@ record PinBatchView(
         List<PullView> pullTests,
 
         StatisticsView statistics,
+
+        @Schema(description = "What to mind of its pulls: one that lies far from the others.") @Nullable String finding,
+
         Instant createdAt,
 
         @Schema(description = "When it was put away; absent while it is in use.") @Nullable Instant archivedAt) {
@@ -60,6 +63,7 @@ record PinBatchView(
                 batch.strength()
                         .map(s -> new StatisticsView(count, s.mean(), s.standardDeviation()))
                         .orElseGet(() -> new StatisticsView(count, null, null)),
+                batch.finding().orElse(null),
                 batch.createdAt(),
                 batch.archivedAt());
     }

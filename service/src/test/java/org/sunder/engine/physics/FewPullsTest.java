@@ -3,6 +3,9 @@ package org.sunder.engine.physics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sunder.engine.quantity.Force;
@@ -27,5 +30,39 @@ class FewPullsTest {
         assertThat(PinStrength.MaterialShear.NYLON_66.oneSided95())
                 .as("quantile of " + p)
                 .isCloseTo(z, within(2e-4));
+    }
+
+    /**
+     * Two-sided 5 % points: D. Harvey, Analytical Chemistry 2.1, appendix 7, whose value for seven is a slip of the pen and
+     * left out.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "3, 1.155",
+        "4, 1.481",
+        "5, 1.715",
+        "6, 1.887",
+        "8, 2.126",
+        "9, 2.215",
+        "10, 2.290",
+        "12, 2.412",
+        "15, 2.549"
+    })
+    void howFarAPullMayLieIsThePublishedPoint(int pulls, double most) {
+        assertThat(PullTests.mostDeviations(pulls)).isCloseTo(most, within(1e-3));
+    }
+
+    @Test
+    void aPullFarFromTheOthersIsFound() {
+        assertThat(PullTests.astray(forces(190, 210, 2000))).hasValue(2);
+        assertThat(PullTests.astray(forces(190, 19, 205, 198, 201))).hasValue(1);
+        assertThat(PullTests.astray(forces(190, 210, 204))).isEmpty();
+        assertThat(PullTests.astray(forces(190, 2000))).as("which of two?").isEmpty();
+        assertThat(PullTests.astray(forces(200, 200, 200))).isEmpty();
+        assertThat(PullTests.astray(List.of())).isEmpty();
+    }
+
+    private static List<Force> forces(double... newtons) {
+        return Arrays.stream(newtons).mapToObj(Force::ofNewtons).toList();
     }
 }
