@@ -188,9 +188,11 @@ function why(step, next) {
   return 'From the plan stored on this phone; the service has not yet seen the last test.';
 }
 
-/** What to mind of the setup: some of it changes what a charge does. */
+const ofCharges = (joint, flag) => (joint.chargeFlags || []).includes(flag.code);
+
+/** What in the setup changes what a charge does. */
 function minded(joint) {
-  return (joint.flags || []).map((flag) => h('p', { class: 'flag' }, flag.text));
+  return (joint.flags || []).filter((flag) => ofCharges(joint, flag)).map((flag) => h('p', { class: 'flag' }, flag.text));
 }
 
 /** What the answer rests on. */
@@ -199,7 +201,7 @@ function restsOn(joint) {
   if (!advice) return [];
   return [
     h('p', {}, 'Never more than ', h('strong', {}, never(advice.ceiling.value, joint.measure.value), ' ', advice.ceiling.unit), ' here, whatever happens.'),
-    ...(advice.warnings || []).filter((w) => !(joint.flags || []).some((flag) => flag.code === w.code)).map((w) => h('p', { class: 'notice' }, w.text)),
+    ...(joint.flags || []).filter((flag) => !ofCharges(joint, flag)).map((flag) => h('p', { class: 'notice' }, flag.text)),
     h('p', { class: 'small' }, 'Setup revision ' + advice.basis.setupRevision + ', ' + tests(advice.basis.tests) + ' counted, evidence ' + advice.evidence
       + '; as the service said at ' + clock(joint.at) + '.'),
   ];

@@ -31,7 +31,7 @@ public record FieldKit(List<KitJoint> joints, int left) {
      * @param ladder the tests rolled forward; null where it was not asked for
      * @param ruler its charges on one scale
      * @param tests its last firings, whoever logged them, newest first
-     * @param flags what in its setup changes what a charge does
+     * @param flags what a person should know of its setup
      */
     public record KitJoint(
             Airframe airframe,

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 import org.sunder.advice.FieldKit.Extent;
 import org.sunder.advice.FieldKit.KitJoint;
-import org.sunder.engine.physics.Warning;
 import org.sunder.groundtest.GroundTest;
 
 /** Packs what a phone needs to work without network, from one reading of the fleet. */
@@ -79,9 +78,7 @@ public class FieldKits {
                 depth == 0 ? null : advising.ladder(fleet, logged.joint().id(), depth),
                 rulers.of(fleet, logged.joint().id()),
                 last,
-                logged.physics(logged.setup()).warnings().stream()
-                        .filter(Warning::changesWhatAChargeDoes)
-                        .toList());
+                logged.physics(logged.setup()).warnings());
     }
 
     /** When something happened last at a joint. */

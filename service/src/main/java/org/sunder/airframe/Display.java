@@ -80,9 +80,10 @@ public record Display(UnitSystem units) {
         return rounded(kilograms, measure, RoundingMode.DOWN);
     }
 
-    /** A charge between the marks as people read it, with the digits of the measure. */
+    /** A charge between the marks as people read it: {@link #charge} with the digits of the measure. */
     public static Mass near(double kilograms, Mass measure) {
-        return inDigits(kilograms, measure, digits(measure), RoundingMode.HALF_EVEN);
+        Mass charge = charge(kilograms, measure);
+        return new Mass(charge.value().setScale(digits(measure), RoundingMode.HALF_EVEN), charge.unit());
     }
 
     /** A limit of the charge as people read it, with the digits of the measure and never rounded up. */

@@ -50,10 +50,11 @@ record FieldKitView(
             @Schema(description = "Its last firings on the ground and in flight, whoever logged them, newest first.")
             List<GroundTestView> tests,
 
-            @Schema(
-                    description =
-                            "What in its setup changes what a charge does; the advice has everything to mind of it.")
-            List<Warning> flags) {}
+            @Schema(description = "What a person should know of its setup.")
+            List<Warning> flags,
+
+            @Schema(description = "Codes of the flags that change what a charge does.")
+            List<String> chargeFlags) {}
 
     static FieldKitView of(FieldKit kit) {
         return new FieldKitView(kit.joints().stream().map(FieldKitView::joint).toList(), kit.left(), CautionView.all());
@@ -75,7 +76,11 @@ record FieldKitView(
                                 width, ChargeRulerPicture.of(joint.ruler(), width, ChargeRulerPicture.Size.SMALL)))
                         .toList(),
                 joint.tests().stream().map(GroundTestView::of).toList(),
-                joint.flags());
+                joint.flags(),
+                joint.flags().stream()
+                        .filter(Warning::changesWhatAChargeDoes)
+                        .map(Warning::code)
+                        .toList());
     }
 
     /** A picture of a width. */
