@@ -45,6 +45,37 @@ class FieldPageTest extends AtAJoint {
         assertThat(tests().get(0).path("setupRevision").asInt()).isEqualTo(1);
     }
 
+    /** On a phone of 390 × 844, once the cautions of the day were read; whoever has read them has them one tap away. */
+    @Test
+    void theFirstViewHoldsNumberRulerCautionAndOutcomesAndSavingIsTwoTaps() {
+        openJoint();
+        assertThat(phone.all(".caution-line")).isEmpty();
+        phone.click("#cautions-read");
+        phone.says(".caution-line summary", "nobody in line with either end");
+        Object outside = phone.script("""
+                scrollTo(0, 0);
+                if (innerWidth !== 390 || innerHeight !== 844) return ['the window is ' + innerWidth + ' x ' + innerHeight];
+                return ['.charge', '.ruler-kept svg', '.caution-line', '.outcome:has([value=none])', '.outcome:has([value=separated])']
+                  .filter((css) => { const r = document.querySelector(css).getBoundingClientRect(); return r.top < 0 || r.bottom > innerHeight || r.height === 0; });
+                """);
+        assertThat((List<?>) outside).isEmpty();
+        phone.click(".caution-line summary");
+        phone.says(".cautions", "Everyone near wears eye and ear protection.");
+        phone.click(".caution-line summary");
+        phone.script("scrollTo(0, 0)");
+        phone.script("document.querySelector('input[value=none]').click()");
+        Object seen = phone.script("""
+                const r = document.querySelector('.main-action').getBoundingClientRect();
+                return scrollY === 0 && r.bottom <= innerHeight && document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2).closest('.main-action') !== null;
+                """);
+        assertThat(seen).as("the second tap is in view").isEqualTo(true);
+        phone.click(".main-action");
+        phone.says(".state", SENT);
+        phone.go(weather.url("/field/" + jointId));
+        phone.find(".charge");
+        assertThat(phone.all("#cautions-read")).as("asked once a day").isEmpty();
+    }
+
     @Test
     void takesThreeTapsFromTheListOfJoints() {
         phone.go(weather.url("/field"));
