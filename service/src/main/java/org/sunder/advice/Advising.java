@@ -139,14 +139,13 @@ public class Advising {
     LadderAdvice ladder(FleetSnapshot fleet, UUID jointId, int depth) {
         return findings.answer(fleet, new LadderOf(jointId, depth), () -> {
             JointCase joint = joint(fleet, jointId);
-            PlanningCase on = joint.planning(Estimates.TARGET);
-            Ladder ladder = Ladder.of(on, depth);
+            Ladder ladder = Ladder.of(joint.planning(Estimates.TARGET), depth);
             return new LadderAdvice(
                     joint.logged().airframe().name(),
                     joint.logged().joint().name(),
                     joint.setup().sheet(),
                     ladder,
-                    reason(joint, ladder.root(), changes(joint, on, ladder.root())),
+                    reason(joint, ladder.root(), next(fleet, jointId).changes()),
                     joint.physics().ceiling(),
                     joint.physics().warnings(),
                     evidence(joint),

@@ -25,10 +25,12 @@ public class ChargeRulers {
 
     private final FleetSnapshots fleets;
     private final Advising advising;
+    private final Findings findings;
 
-    ChargeRulers(FleetSnapshots fleets, Advising advising) {
+    ChargeRulers(FleetSnapshots fleets, Advising advising, Findings findings) {
         this.fleets = fleets;
         this.advising = advising;
+        this.findings = findings;
     }
 
     /**
@@ -41,6 +43,12 @@ public class ChargeRulers {
 
     /** The ruler of a joint of a fleet. */
     ChargeRuler of(FleetSnapshot fleet, UUID jointId) {
+        return findings.answer(fleet, new RulerOf(jointId), () -> find(fleet, jointId));
+    }
+
+    private record RulerOf(UUID joint) {}
+
+    private ChargeRuler find(FleetSnapshot fleet, UUID jointId) {
         JointCase joint = advising.joint(fleet, jointId);
         NextStep step = advising.next(fleet, jointId).step();
         FlightCharge flight = step instanceof NextStep.Stop stop ? stop.flightCharge() : null;

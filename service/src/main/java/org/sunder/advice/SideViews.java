@@ -56,7 +56,11 @@ public class SideViews {
      * @throws ProblemException 404 where the flyer has none of that id
      */
     public SideView of(UUID airframeId) {
-        FleetSnapshot fleet = fleets.current();
+        return of(fleets.current(), airframeId);
+    }
+
+    /** An airframe of a fleet from the side. */
+    SideView of(FleetSnapshot fleet, UUID airframeId) {
         Airframe airframe = fleet.airframes().stream()
                 .filter(each -> each.id().equals(airframeId))
                 .findFirst()

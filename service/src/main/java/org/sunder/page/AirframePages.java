@@ -2,7 +2,6 @@ package org.sunder.page;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.springframework.http.MediaType;
@@ -19,7 +18,8 @@ import org.sunder.advice.Estimates;
 import org.sunder.advice.FlightReport;
 import org.sunder.advice.History;
 import org.sunder.advice.JointAnswer;
-import org.sunder.advice.SideViews;
+import org.sunder.advice.Overview;
+import org.sunder.advice.Overviews;
 import org.sunder.advice.Standing;
 import org.sunder.advice.Standings;
 import org.sunder.airframe.Airframe;
@@ -28,7 +28,6 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
-import org.sunder.caution.Caution;
 import org.sunder.engine.physics.BayVents;
 import org.sunder.engine.physics.Ceiling;
 import org.sunder.engine.physics.FlightAir;
@@ -50,7 +49,7 @@ class AirframePages extends Pages {
     private final Curves curves;
     private final History history;
     private final Advising advising;
-    private final SideViews views;
+    private final Overviews overviews;
 
     AirframePages(
             Airframes airframes,
@@ -59,31 +58,29 @@ class AirframePages extends Pages {
             Curves curves,
             History history,
             Advising advising,
-            SideViews views) {
+            Overviews overviews) {
         this.airframes = airframes;
         this.physics = physics;
         this.standings = standings;
         this.curves = curves;
         this.history = history;
         this.advising = advising;
-        this.views = views;
+        this.overviews = overviews;
     }
 
     @GetMapping(path = "/airframes/{id}", produces = MediaType.TEXT_HTML_VALUE)
     String airframe(@PathVariable UUID id, Model model) {
         Airframe airframe = airframes.get(id);
+        Overview fleet = overviews.now();
         List<TimelineEntry> entries =
                 history.of(id).stream().map(TimelineEntry::of).toList();
         model.addAttribute("airframe", airframe);
         model.addAttribute(
                 "joints",
-                standings.answers(Set.of(id)).getOrDefault(id, List.of()).stream()
-                        .map(answer -> story(airframe, answer))
-                        .toList());
-        SideView view = views.of(id).linked(joint -> "/joints/" + joint + "/plan");
+                fleet.joints(id).stream().map(answer -> story(airframe, answer)).toList());
+        SideView view = fleet.view(id).linked(joint -> "/joints/" + joint + "/plan");
         model.addAttribute(
                 "view", view.cuts().isEmpty() ? Map.of() : Drawn.across(width -> SideViewPicture.of(view, width)));
-        model.addAttribute("line", Caution.beforeFiring());
         model.addAttribute("entries", entries);
         model.addAttribute(
                 "reasons",

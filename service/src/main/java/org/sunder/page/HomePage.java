@@ -1,6 +1,7 @@
 package org.sunder.page;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -24,7 +25,8 @@ record HomePage(List<Airframe> shown, int found, int all, String find, boolean b
     /** Airframes on a page; search and sorting are offered where there are more. */
     static final int SIZE = 10;
 
-    static HomePage of(List<Airframe> airframes, Map<UUID, Instant> fired, String find, boolean byName, int page) {
+    static HomePage of(
+            Collection<Airframe> airframes, Map<UUID, Instant> fired, String find, boolean byName, int page) {
         List<Airframe> inUse = airframes.stream()
                 .filter(airframe -> airframe.archivedAt() == null)
                 .toList();

@@ -8,6 +8,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.servlet.ModelAndView;
+import org.sunder.caution.Caution;
 import org.sunder.caution.CautionView;
 import org.sunder.problem.ProblemException;
 
@@ -18,6 +19,7 @@ abstract class Pages {
     @ModelAttribute
     void cautions(Model model) {
         model.addAttribute("cautions", CautionView.all());
+        model.addAttribute("beforeFiring", Caution.beforeFiring());
     }
 
     @ExceptionHandler(ProblemException.class)

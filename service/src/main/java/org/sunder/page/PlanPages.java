@@ -15,9 +15,9 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.sunder.advice.Curves;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
+import org.sunder.advice.Overview;
+import org.sunder.advice.Overviews;
 import org.sunder.advice.ReasonWords;
-import org.sunder.advice.SideViews;
-import org.sunder.advice.Standings;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
@@ -43,15 +43,13 @@ import org.sunder.picture.SideViewPicture;
 class PlanPages extends Pages {
 
     private final Airframes airframes;
-    private final Standings standings;
-    private final SideViews views;
+    private final Overviews overviews;
     private final Curves curves;
     private final SetupPhysics physics;
 
-    PlanPages(Airframes airframes, Standings standings, SideViews views, Curves curves, SetupPhysics physics) {
+    PlanPages(Airframes airframes, Overviews overviews, Curves curves, SetupPhysics physics) {
         this.airframes = airframes;
-        this.standings = standings;
-        this.views = views;
+        this.overviews = overviews;
         this.curves = curves;
         this.physics = physics;
     }
@@ -78,9 +76,10 @@ class PlanPages extends Pages {
 
     @GetMapping(path = "/joints/{id}/plan", produces = MediaType.TEXT_HTML_VALUE)
     String plan(@PathVariable UUID id, Model model) {
-        JointAnswer answer = standings.answer(id);
+        Overview fleet = overviews.now();
+        JointAnswer answer = fleet.joint(id);
         Airframe airframe = airframes.get(answer.standing().joint().airframeId());
-        SideView view = views.of(airframe.id()).opened(id.toString()).linked(joint -> "/joints/" + joint + "/plan");
+        SideView view = fleet.view(airframe.id()).opened(id.toString()).linked(joint -> "/joints/" + joint + "/plan");
         SeatSheet seat = SeatSheet.of(0, answer, Map.of());
         model.addAttribute("airframe", airframe);
         model.addAttribute("seat", seat);

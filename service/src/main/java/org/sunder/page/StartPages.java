@@ -16,7 +16,8 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.FleetCorrections;
 import org.sunder.advice.JointAnswer;
-import org.sunder.advice.SideViews;
+import org.sunder.advice.Overview;
+import org.sunder.advice.Overviews;
 import org.sunder.advice.Standing;
 import org.sunder.advice.Standings;
 import org.sunder.airframe.Airframe;
@@ -34,13 +35,13 @@ class StartPages extends Pages {
     private final Airframes airframes;
     private final Standings standings;
     private final FleetCorrections corrections;
-    private final SideViews views;
+    private final Overviews overviews;
 
-    StartPages(Airframes airframes, Standings standings, FleetCorrections corrections, SideViews views) {
+    StartPages(Airframes airframes, Standings standings, FleetCorrections corrections, Overviews overviews) {
         this.airframes = airframes;
         this.standings = standings;
         this.corrections = corrections;
-        this.views = views;
+        this.overviews = overviews;
     }
 
     /** An airframe with its joints. */
@@ -67,19 +68,18 @@ class StartPages extends Pages {
             @RequestParam(defaultValue = "last") String sort,
             @RequestParam(defaultValue = "1") int page,
             Model model) {
-        HomePage home = HomePage.of(airframes.all(), standings.lastFired(), find, sort.equals("name"), page);
-        Map<UUID, List<JointAnswer>> answers =
-                standings.answers(home.shown().stream().map(Airframe::id).collect(Collectors.toSet()));
-        List<CraftSheet> crafts = home.shown().stream()
-                .map(airframe -> craft(airframe, answers.getOrDefault(airframe.id(), List.of())))
-                .toList();
+        Overview fleet = overviews.now();
+        HomePage home = HomePage.of(fleet.airframes(), fleet.lastFired(), find, sort.equals("name"), page);
+        List<CraftSheet> crafts =
+                home.shown().stream().map(airframe -> craft(fleet, airframe)).toList();
         model.addAttribute("home", home);
         model.addAttribute("crafts", crafts);
         return "page/start";
     }
 
-    private CraftSheet craft(Airframe airframe, List<JointAnswer> answers) {
-        SideView view = views.of(airframe.id()).linked(joint -> "/joints/" + joint + "/plan");
+    private static CraftSheet craft(Overview fleet, Airframe airframe) {
+        List<JointAnswer> answers = fleet.joints(airframe.id());
+        SideView view = fleet.view(airframe.id()).linked(joint -> "/joints/" + joint + "/plan");
         Map<String, JointAnswer> byId = answers.stream()
                 .collect(Collectors.toMap(
                         answer -> answer.standing().joint().id().toString(), answer -> answer));
