@@ -10,6 +10,8 @@ import org.sunder.engine.learning.Outcome;
  */
 public final class Svg {
 
+    // That of the pages where a picture stands in one; a picture alone has the system's.
+    private static final String FACE = "Barlow, system-ui, sans-serif";
     private static final double MARK = 30; // width of a mark about a centre
 
     private final StringBuilder out = new StringBuilder();
@@ -25,9 +27,12 @@ public final class Svg {
     public Svg(double width, double height, String title, String description) {
         add(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\""
-                        + " font-family=\"inherit\" fill=\"currentColor\" stroke=\"none\"><title>%s</title>"
+                        + " font-family=\"" + FACE + "\" fill=\"currentColor\" stroke=\"none\"><title>%s</title>"
                         + "<desc>%s</desc>",
-                width, height, escape(title), escape(description));
+                width,
+                height,
+                escape(title),
+                escape(description));
     }
 
     private Svg(String head) {
@@ -49,7 +54,7 @@ public final class Svg {
         return new Svg(String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"%s\" width=\"%.0f\" height=\"%.0f\""
-                        + " viewBox=\"0 0 %.0f %.0f\" role=\"%s\" aria-label=\"%s\" font-family=\"inherit\""
+                        + " viewBox=\"0 0 %.0f %.0f\" role=\"%s\" aria-label=\"%s\" font-family=\"" + FACE + "\""
                         + " fill=\"currentColor\" stroke=\"none\"><title>%s</title><desc>%s</desc>",
                 css,
                 width,
