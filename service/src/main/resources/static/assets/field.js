@@ -53,7 +53,7 @@ async function show(moved) {
 async function showList() {
   document.title = 'At the field – Sunder';
   const list = h('div', { id: 'joints' });
-  view.replaceChildren(h('h1', { tabindex: '-1' }, 'Which joint?'), list, h('p', { id: 'ready', class: 'small' }));
+  view.replaceChildren(h('h1', { tabindex: '-1' }, 'Which joint?'), list, h('div', { id: 'list-cautions' }), h('p', { id: 'ready', class: 'small' }));
   await fillList();
 }
 
@@ -66,6 +66,8 @@ async function fillList() {
     list.replaceChildren(h('p', {}, nothingKnown()));
     return;
   }
+  const open = document.querySelector('#list-cautions details[open]');
+  if (!open) document.getElementById('list-cautions').replaceChildren(...cautions(known[0], true));
   const groups = new Map();
   for (const joint of known) groups.set(joint.airframeId, [...(groups.get(joint.airframeId) || []), joint]);
   list.replaceChildren(...[...groups.values()].map((group) => h('section', {},
@@ -207,7 +209,6 @@ function restsOn(joint) {
   ];
 }
 
-const LINE = 'Fire from a distance · nobody in line with either end · disarmed until clear';
 const today = () => new Date().toDateString();
 
 async function cautionsRead() {
@@ -223,7 +224,7 @@ function cautions(joint, read) {
     all.append(h('button', { type: 'button', id: 'cautions-read', onclick: () => write(['facts'], ([facts]) => facts.put({ name: 'cautions', day: today() })).then(fill) }, 'I have read these today'));
     return [all];
   }
-  return [h('details', { class: 'caution-line' }, h('summary', {}, sign('mind'), h('span', {}, LINE), h('u', {}, 'All ' + list.length)), all)];
+  return [h('details', { class: 'caution-line' }, h('summary', {}, sign('mind'), h('span', {}, view.dataset.caution), h('u', {}, 'All ' + list.length)), all)];
 }
 
 /** Shows and says what comes next, then sends. */

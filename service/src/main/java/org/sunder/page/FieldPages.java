@@ -8,9 +8,12 @@ import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.ResponseBody;
+import org.sunder.caution.Caution;
 
 /** The page used at the field. It is the same for everyone and every joint, so that a phone can keep it. */
 @Hidden
@@ -24,6 +27,11 @@ class FieldPages {
 
     FieldPages(OfflineWorker worker) {
         this.worker = worker;
+    }
+
+    @ModelAttribute
+    void caution(Model model) {
+        model.addAttribute("beforeFiring", Caution.beforeFiring());
     }
 
     @GetMapping(path = "/field", produces = MediaType.TEXT_HTML_VALUE)

@@ -14,6 +14,7 @@ import org.springframework.core.io.ClassPathResource;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 import org.springframework.stereotype.Component;
+import org.sunder.caution.Caution;
 
 /**
  * The script that lets a browser open the field page without network. It names every file of this version; any change of
@@ -59,6 +60,7 @@ class OfflineWorker {
     @SafeVarargs
     private static String version(List<Resource>... lists) throws IOException {
         MessageDigest digest = sha256();
+        digest.update(Caution.beforeFiring().getBytes(StandardCharsets.UTF_8)); // the kept page says it
         for (List<Resource> list : lists) {
             for (Resource resource : list) {
                 digest.update(resource.getContentAsByteArray());

@@ -256,6 +256,7 @@ class FieldPageTest extends AtAJoint {
         phone.go(weather.url("/field"));
         phone.says("#ready", "ready without network");
         phone.says("#joints", "fire 0.85 g next");
+        phone.says("#list-cautions", "nobody in line with either end");
         int asked = weather.asked("/api/field-kit");
         assertThat(asked).isEqualTo(2);
         assertThat(weather.asked("/api/airframes")).isZero();

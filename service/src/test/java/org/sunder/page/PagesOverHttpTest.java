@@ -42,6 +42,7 @@ class PagesOverHttpTest {
     @Test
     void theListsNameEveryJointWithItsEvidence() throws Exception {
         assertThat(page("/").body()).contains("Smew", "nose to bay", "Fire 0.85 g next", "is-none", "Charge ruler");
+        assertThat(page("/").body()).as("beside every charge").contains("Nobody stands in line with either end");
         assertThat(page("/fleet").body()).contains("Smew", "No counted test yet.", "Where a new airframe starts");
     }
 
