@@ -63,6 +63,15 @@ public final class Patience {
 
     /** What a process has computed so far: it moves as long as the process does anything. */
     public static Supplier<?> of(Process process) {
+        return of(process.toHandle());
+    }
+
+    /** What this process has computed so far, for a service that runs in it. */
+    public static Supplier<?> ofThisProcess() {
+        return of(ProcessHandle.current());
+    }
+
+    private static Supplier<?> of(ProcessHandle process) {
         return () -> process.info().totalCpuDuration();
     }
 }

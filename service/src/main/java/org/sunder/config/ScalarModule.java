@@ -14,14 +14,16 @@ import tools.jackson.databind.module.SimpleModule;
 /** Numbers, truth values and strings are what they are in JSON: "3" is no number, 2.5 no whole one. */
 final class ScalarModule extends SimpleModule {
 
+    private static final int MORE_THAN_NINE_DIGITS = 1_000_000_000;
+
     ScalarModule(FaultSink sink) {
         super("scalars");
         addDeserializer(
                 Integer.class,
                 new Strict<>(
                         Set.of(JsonToken.VALUE_NUMBER_INT),
-                        "a whole number",
-                        parser -> parser.getNumberType() == JsonParser.NumberType.INT ? parser.getIntValue() : null,
+                        "a whole number of at most 9 digits",
+                        ScalarModule::ofNineDigits,
                         sink));
         addDeserializer(
                 BigDecimal.class,
@@ -44,6 +46,14 @@ final class ScalarModule extends SimpleModule {
                         "a string of whole characters, without U+0000",
                         ScalarModule::storable,
                         sink));
+    }
+
+    private static @Nullable Integer ofNineDigits(JsonParser parser) {
+        if (parser.getNumberType() != JsonParser.NumberType.INT) {
+            return null;
+        }
+        int value = parser.getIntValue();
+        return value > -MORE_THAN_NINE_DIGITS && value < MORE_THAN_NINE_DIGITS ? value : null;
     }
 
     private static @Nullable BigDecimal bounded(JsonParser parser) {

@@ -26,6 +26,7 @@ public class DurableTransactions {
     private final JdbcTemplate jdbc;
     private final StorageRoom room;
     private final boolean embedded;
+    private volatile boolean behind;
 
     DurableTransactions(PlatformTransactionManager manager, DataSource source, JdbcTemplate jdbc, StorageRoom room)
             throws MetaDataAccessException {
@@ -51,10 +52,23 @@ public class DurableTransactions {
         return result;
     }
 
+    /**
+     * Returns after what was committed before is on disk, even where the disk could not be waited for at the time.
+     *
+     * @throws org.sunder.problem.ProblemException 503 where the disk can still not be waited for
+     */
+    void catchUp() {
+        if (behind) {
+            onDisk();
+        }
+    }
+
     private void onDisk() {
         try {
             jdbc.execute("CHECKPOINT SYNC");
+            behind = false;
         } catch (DataAccessException e) {
+            behind = true;
             LOG.error("A change was committed and could not be brought to disk", e);
             throw StorageUncertain.notOnDisk(e);
         }

@@ -136,7 +136,7 @@ public class IdempotentCreation {
         }
     }
 
-    private static ResponseEntity<Object> replay(Finished known, String fingerprint) {
+    private ResponseEntity<Object> replay(Finished known, String fingerprint) {
         if (!known.fingerprint().equals(fingerprint)) {
             throw new ProblemException(
                     ProblemType.IDEMPOTENCY_KEY_REUSED, "This key was used with another body before.");
@@ -144,6 +144,7 @@ public class IdempotentCreation {
         if (known.status() == ProblemType.SHOWN_ONCE.status().value()) {
             throw new ProblemException(ProblemType.SHOWN_ONCE, known.body());
         }
+        transactions.catchUp();
         return answer(known);
     }
 

@@ -19,7 +19,8 @@ public final class AllowedForms {
         }
         return switch (type.getSimpleName()) {
             case "String" -> "a string";
-            case "Integer", "int", "Long", "long" -> "a whole number";
+            case "Integer", "int" -> "a whole number of at most 9 digits";
+            case "Long", "long" -> "a whole number";
             case "Double", "double", "BigDecimal" -> "a number";
             case "Boolean", "boolean" -> "true or false";
             case "UUID" -> "a UUID";

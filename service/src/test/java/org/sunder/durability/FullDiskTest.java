@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -16,13 +14,13 @@ import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.sunder.Client;
+import org.sunder.Patience;
 import org.sunder.Samples;
 import org.sunder.SunderApplication;
 
 /** A full disk: changes are refused as passing, reading goes on, and with room again so does writing. */
 class FullDiskTest {
 
-    private static final Duration BACK_WITHIN = Duration.ofSeconds(30);
     private static final int NEARLY_FULL = 20; // megabytes, of the 32 below which changes are refused
 
     @TempDir
@@ -106,11 +104,9 @@ class FullDiskTest {
     }
 
     private static void await(Client client, String path) throws InterruptedException {
-        Instant since = Instant.now();
-        while (client.get(path).status() != 200) {
-            assertThat(Duration.between(since, Instant.now())).as(path).isLessThan(BACK_WITHIN);
-            Thread.sleep(200);
-        }
+        assertThat(Patience.until(() -> client.get(path).status() == 200, Patience.ofThisProcess()))
+                .as(path)
+                .isTrue();
     }
 
     private static void fill(Path filler, long bytes) throws IOException {

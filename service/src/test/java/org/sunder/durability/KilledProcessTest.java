@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sunder.process.StartedService;
@@ -57,7 +56,7 @@ class KilledProcessTest {
             }
         } finally {
             process.destroyForcibly();
-            assertThat(process.waitFor(30, TimeUnit.SECONDS)).isTrue();
+            process.waitFor();
         }
         assertThat(acknowledged).hasSize(ACKNOWLEDGED);
         return acknowledged;

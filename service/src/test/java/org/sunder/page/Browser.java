@@ -183,6 +183,18 @@ final class Browser implements AutoCloseable {
         on(css, WebElement::click);
     }
 
+    /** Presses "Send now", unless what waited has been sent by itself before the finger was there. */
+    void sendWhatWaits() {
+        until("Send now", d -> {
+            List<WebElement> buttons = all("#unsent button");
+            if (!buttons.isEmpty()) {
+                buttons.get(0).click();
+                return true;
+            }
+            return d.findElement(By.id("unsent")).getText().contains("Nothing waits") ? true : null;
+        });
+    }
+
     /** Replaces what an input holds. */
     void type(String css, String text) {
         on(css, input -> {

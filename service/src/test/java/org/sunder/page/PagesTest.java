@@ -254,7 +254,7 @@ class PagesTest {
         browser.find("#undo-reason");
         assertAccessible("a reason asked for");
         weather.turns(Sky.CLEAR);
-        browser.click("#unsent button");
+        browser.sendWhatWaits();
         browser.says(".entry", "Refused by the service");
         assertAccessible("a refused test");
         browser.picture("field-refused-390");

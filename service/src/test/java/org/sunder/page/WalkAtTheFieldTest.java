@@ -55,7 +55,7 @@ class WalkAtTheFieldTest {
                 if (offline) {
                     phone.says(".state", "Saved on this phone, not sent yet");
                     weather.turns(Sky.CLEAR);
-                    phone.click("#unsent button");
+                    phone.sendWhatWaits();
                 }
                 phone.says("#unsent", "Nothing waits to be sent");
                 int done = tests;

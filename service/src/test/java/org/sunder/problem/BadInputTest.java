@@ -87,6 +87,13 @@ class BadInputTest {
                         "\"pins\":[{\"thread\":\"M2.5\",\"count\":3}]", "\"pins\":[null]", 400, "/setup/pins/0", ""),
                 Arguments.of("\"count\":3", "\"count\":0", 400, "/setup/pins/0/count", "1 to 48"),
                 Arguments.of("\"count\":3", "\"count\":2.5", 400, "/setup/pins/0/count", "whole number"),
+                Arguments.of(
+                        "\"count\":3",
+                        "\"count\":10000000000000000000",
+                        400,
+                        "/setup/pins/0/count",
+                        "at most 9 digits"),
+                Arguments.of("\"count\":3", "\"count\":2000000000", 400, "/setup/pins/0/count", "at most 9 digits"),
                 Arguments.of("\"count\":3", "\"count\":\"three\"", 400, "/setup/pins/0/count", "whole number"),
                 Arguments.of("\"kind\":\"nose\"", "\"kind\":\"nozzle\"", 400, "/setup/cavity/0/kind", "cylinder, nose"),
                 Arguments.of("\"kind\":\"nose\"", "\"kind\":\"cylinder\"", 422, "/setup/cavity/0/innerDiameter", ""),

@@ -149,7 +149,20 @@ class BadRequestsTest {
                 "*/*",
                 "json");
         List<String> queries = List.of(
-                "units=%ED%A0%BD%ED%BA%80", "units=%FF", "%C3%28=1", "units=%C0%AF", "a=1&&b", "=", "&", "units");
+                "units=%ED%A0%BD%ED%BA%80",
+                "units=%FF",
+                "%C3%28=1",
+                "units=%C0%AF",
+                "a=1&&b",
+                "=",
+                "&",
+                "units",
+                "%00=1",
+                "units%00=si",
+                "%ED%A0%BD=1",
+                "a%0D%0Ab=1",
+                "%=1",
+                "%zz=1");
         for (Operation operation : operations()) {
             String body = operation.example().isObject() ? operation.example().toString() : "";
             types.forEach(type -> send(operation, body, type));

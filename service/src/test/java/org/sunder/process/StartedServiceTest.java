@@ -15,10 +15,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sunder.Patience;
 import org.sunder.Samples;
 
 /** The service as a process of its own: how it stops. */
@@ -43,7 +43,8 @@ class StartedServiceTest {
                 callers.add(CompletableFuture.supplyAsync(
                         () -> enter(airframes, answered, busy), work -> new Thread(work).start()));
             }
-            assertThat(busy.await(60, TimeUnit.SECONDS)).isTrue();
+            assertThat(Patience.until(() -> busy.getCount() == 0, busy::getCount))
+                    .isTrue();
             service.stop();
             List<Integer> statuses =
                     callers.stream().flatMap(caller -> caller.join().stream()).toList();
