@@ -160,9 +160,7 @@ class BadRequestsTest {
                 "%00=1",
                 "units%00=si",
                 "%ED%A0%BD=1",
-                "a%0D%0Ab=1",
-                "%=1",
-                "%zz=1");
+                "a%0D%0Ab=1");
         for (Operation operation : operations()) {
             String body = operation.example().isObject() ? operation.example().toString() : "";
             types.forEach(type -> send(operation, body, type));
