@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.sunder.airframe.Setup;
+import org.sunder.engine.learning.FleetLog;
 import org.sunder.engine.learning.FleetModel;
 import org.sunder.engine.learning.LeafPosterior;
 import org.sunder.engine.learning.Priors;
@@ -55,6 +56,8 @@ class Findings {
 
     private record ModelOf(FleetSnapshot fleet) {}
 
+    private record ExampleModelOf(FleetLog log) {}
+
     private record PosteriorOf(FleetSnapshot fleet, UUID setup) {}
 
     private record AnswerTo(FleetSnapshot fleet, Object question) {}
@@ -94,7 +97,14 @@ class Findings {
 
     /** What is known of one setup. */
     LeafPosterior posterior(FleetSnapshot fleet, Setup setup) {
-        return find(new PosteriorOf(fleet, setup.id()), () -> model(fleet).leaf(fleet.leaf(setup)));
+        return find(
+                new PosteriorOf(fleet, setup.id()),
+                () -> (fleet.ofExample(setup) ? example(fleet) : model(fleet)).leaf(fleet.leaf(setup)));
+    }
+
+    /** What is invented teaches nothing real, and learns from nothing real. */
+    private FleetModel example(FleetSnapshot fleet) {
+        return find(new ExampleModelOf(fleet.example()), () -> FleetModel.of(fleet.example(), Priors.standard()));
     }
 
     /**

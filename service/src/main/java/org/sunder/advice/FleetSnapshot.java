@@ -27,8 +27,9 @@ final class FleetSnapshot {
     private final Map<UUID, LoggedJoint> joints;
     private final Map<UUID, Place> places;
     private final FleetLog log;
+    private final FleetLog example;
 
-    /** Where a joint stands in the engine's log: indices of its airframe, and of the joint in it. */
+    /** Where a joint stands in the log that it belongs to: indices of its airframe, and of the joint in it. */
     private record Place(int airframe, int joint) {}
 
     private FleetSnapshot(
@@ -37,13 +38,15 @@ final class FleetSnapshot {
             Map<UUID, Airframe> airframes,
             Map<UUID, LoggedJoint> joints,
             Map<UUID, Place> places,
-            FleetLog log) {
+            FleetLog log,
+            FleetLog example) {
         this.flyer = flyer;
         this.version = version;
         this.airframes = airframes;
         this.joints = joints;
         this.places = places;
         this.log = log;
+        this.example = example;
     }
 
     /**
@@ -58,16 +61,18 @@ final class FleetSnapshot {
         Map<UUID, LoggedJoint> all = new LinkedHashMap<>();
         Map<UUID, Place> places = new LinkedHashMap<>();
         List<AirframeLog> logs = new ArrayList<>();
+        List<AirframeLog> invented = new ArrayList<>();
         for (Airframe airframe : airframes) {
             byId.put(airframe.id(), airframe);
             List<LoggedJoint> own = joints.getOrDefault(airframe.id(), List.of());
+            List<AirframeLog> into = airframe.example() ? invented : logs;
             for (int i = 0; i < own.size(); i++) {
-                places.put(own.get(i).joint().id(), new Place(logs.size(), i));
+                places.put(own.get(i).joint().id(), new Place(into.size(), i));
                 all.put(own.get(i).joint().id(), own.get(i));
             }
-            logs.add(new AirframeLog(own.stream().map(LoggedJoint::log).toList()));
+            into.add(new AirframeLog(own.stream().map(LoggedJoint::log).toList()));
         }
-        return new FleetSnapshot(flyer, version, byId, all, places, new FleetLog(logs));
+        return new FleetSnapshot(flyer, version, byId, all, places, new FleetLog(logs), new FleetLog(invented));
     }
 
     UUID flyer() {
@@ -78,9 +83,19 @@ final class FleetSnapshot {
         return version;
     }
 
-    /** Everything that the engine learns from. */
+    /** Everything that the engine learns from; nothing of the example is in it. */
     FleetLog log() {
         return log;
+    }
+
+    /** What is invented: the example learns from itself alone. */
+    FleetLog example() {
+        return example;
+    }
+
+    /** Whether a setup is one of the example. */
+    boolean ofExample(Setup setup) {
+        return joint(setup.jointId()).airframe().example();
     }
 
     /** Every airframe in order of id, archived ones too. */
@@ -119,7 +134,7 @@ final class FleetSnapshot {
                 .orElseThrow(() -> ProblemException.notFound("ground test", id));
     }
 
-    /** Where a setup stands in the engine's log. */
+    /** Where a setup stands in the log that it belongs to. */
     Leaf leaf(Setup setup) {
         Place place = Objects.requireNonNull(places.get(setup.jointId()));
         return new Leaf.Logged(
@@ -128,13 +143,22 @@ final class FleetSnapshot {
 
     /** How many tests of all joints are in the fit. */
     int counted() {
-        return joints.values().stream().mapToInt(LoggedJoint::counted).sum();
+        return counted(false);
     }
 
-    /** How many other airframes have tests in the fit. */
+    /** The same of the example, or of all that is real. */
+    int counted(boolean ofExample) {
+        return joints.values().stream()
+                .filter(joint -> joint.airframe().example() == ofExample)
+                .mapToInt(LoggedJoint::counted)
+                .sum();
+    }
+
+    /** How many other airframes have tests in the fit of an airframe. */
     int testedAirframesBut(UUID airframe) {
+        boolean ofExample = airframe.equals(Airframe.EXAMPLE);
         return (int) joints.values().stream()
-                .filter(joint -> joint.counted() > 0)
+                .filter(joint -> joint.counted() > 0 && joint.airframe().example() == ofExample)
                 .map(joint -> joint.airframe().id())
                 .filter(id -> !id.equals(airframe))
                 .distinct()
@@ -147,7 +171,11 @@ final class FleetSnapshot {
         Map<UUID, LoggedJoint> next = new LinkedHashMap<>(joints);
         next.put(test.jointId(), changed);
         Place place = Objects.requireNonNull(places.get(test.jointId()));
-        AirframeLog airframe = log.airframes().get(place.airframe()).with(place.joint(), changed.log());
-        return new FleetSnapshot(flyer, version + 1, airframes, next, places, log.with(place.airframe(), airframe));
+        boolean ofExample = changed.airframe().example();
+        FleetLog before = ofExample ? example : log;
+        FleetLog after = before.with(
+                place.airframe(), before.airframes().get(place.airframe()).with(place.joint(), changed.log()));
+        return new FleetSnapshot(
+                flyer, version + 1, airframes, next, places, ofExample ? log : after, ofExample ? after : example);
     }
 }

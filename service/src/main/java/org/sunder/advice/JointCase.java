@@ -46,7 +46,11 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
 
     /** What an answer rests on. */
     Basis basis() {
-        return new Basis(Basis.MODEL, setup.revision(), logged.counted(), fleet.counted());
+        return new Basis(
+                Basis.MODEL,
+                setup.revision(),
+                logged.counted(),
+                fleet.counted(logged.airframe().example()));
     }
 
     /** The question to the planner. */

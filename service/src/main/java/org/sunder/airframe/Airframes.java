@@ -41,7 +41,7 @@ public class Airframes {
      * @param versionCheck refuses, by throwing, a version that the change is not based on
      */
     public Airframe change(UUID id, LongConsumer versionCheck, AirframeDetails details) {
-        Airframe current = getActive(id);
+        Airframe current = getOwn(id);
         versionCheck.accept(current.version());
         check(details);
         return store.change(flyer.id(), id, details);
@@ -65,7 +65,7 @@ public class Airframes {
 
     /** Puts an airframe away; its log stays and still teaches the fleet. */
     public void archive(UUID id, LongConsumer versionCheck) {
-        Airframe current = getActive(id);
+        Airframe current = getOwn(id);
         versionCheck.accept(current.version());
         store.archive(flyer.id(), id);
     }
@@ -146,6 +146,16 @@ public class Airframes {
                         revision,
                         "this joint has no such revision",
                         "a revision of the joint's setup"));
+    }
+
+    private Airframe getOwn(UUID id) {
+        Airframe airframe = getActive(id);
+        if (airframe.example()) {
+            throw new ProblemException(
+                    ProblemType.CONFLICT,
+                    "The example keeps its name, so that nobody takes it for a rocket of his own. The first page takes it away.");
+        }
+        return airframe;
     }
 
     private Airframe getActive(UUID id) {

@@ -53,6 +53,7 @@ class StartPages extends Pages {
      * @param last what happened last, or null
      * @param view the airframe from the side, drawn for some widths
      * @param seats its joints
+     * @param example whether it is the invented rocket
      */
     record CraftSheet(
             UUID id,
@@ -60,7 +61,8 @@ class StartPages extends Pages {
             String about,
             @Nullable String last,
             Map<Integer, String> view,
-            List<SeatSheet> seats) {}
+            List<SeatSheet> seats,
+            boolean example) {}
 
     @GetMapping(path = "/", produces = MediaType.TEXT_HTML_VALUE)
     String start(
@@ -72,6 +74,9 @@ class StartPages extends Pages {
         HomePage home = HomePage.of(fleet.airframes(), fleet.lastFired(), find, sort.equals("name"), page);
         List<CraftSheet> crafts =
                 home.shown().stream().map(airframe -> craft(fleet, airframe)).toList();
+        if (home.all() == 0) {
+            model.addAttribute("welcome", WelcomePictures.ALL);
+        }
         model.addAttribute("home", home);
         model.addAttribute("crafts", crafts);
         return "page/start";
@@ -94,7 +99,8 @@ class StartPages extends Pages {
                 about(airframe, answers),
                 last(answers),
                 cuts.isEmpty() ? Map.of() : Drawn.across(width -> SideViewPicture.of(view, width)),
-                seats);
+                seats,
+                airframe.example());
     }
 
     private static SeatSheet seat(int place, JointAnswer answer) {

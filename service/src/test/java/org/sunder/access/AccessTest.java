@@ -60,6 +60,20 @@ class AccessTest {
     }
 
     @Test
+    void theExampleIsAddedAndTakenAwayOnlyWithAKeyThatWrites() {
+        for (String path : new String[] {"/example", "/example/away"}) {
+            assertThat(fresh(Scope.LOG_ONLY).post(path, "").status()).isEqualTo(403);
+            assertThat(fresh(Scope.READ_ONLY).post(path, "").status()).isEqualTo(403);
+            assertThat(fresh(Scope.FULL).post(path, "").status()).isEqualTo(302);
+            assertThat(fresh(Scope.FULL)
+                            .post(path, "", "Sec-Fetch-Site", "cross-site")
+                            .status())
+                    .as("pressed on another site")
+                    .isEqualTo(403);
+        }
+    }
+
+    @Test
     void aKeyIsKeptAsAHashAndShownOnce() {
         Client full = fresh(Scope.FULL);
         var made = full.post("/api/access-keys", "{\"name\":\"guest\",\"scope\":\"read-only\"}");

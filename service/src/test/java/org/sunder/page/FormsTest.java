@@ -6,6 +6,10 @@ import static org.sunder.page.Labels.id;
 import static org.sunder.page.Labels.pick;
 import static org.sunder.page.Labels.press;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.sunder.Samples;
 
@@ -26,7 +30,7 @@ class FormsTest extends AtAJoint {
         phone.find("form");
         press(phone, "Put this airframe away");
         press(phone, "Yes, put this airframe away");
-        phone.until("the list", d -> phone.text("h1").equals("Your rockets") ? true : null);
+        phone.says("h1", "How much powder parts your rocket?");
         assertThat(client.get(airframe).body().path("archivedAt").isMissingNode())
                 .isFalse();
         phone.go(weather.url(page(airframe)));
@@ -43,6 +47,32 @@ class FormsTest extends AtAJoint {
         phone.says(".fault-list", "changed elsewhere");
         assertThat(phone.value("#" + id(phone, "Name"))).isEqualTo("Sora");
         assertThat(client.get(airframe).body().path("name").asString()).isEqualTo("Knot");
+    }
+
+    @Test
+    void takesInAnExportFromAFileAndSaysWhatIsWrongWithOne() throws IOException {
+        String export = client.get("/api/export").raw().body();
+        phone.go(weather.url("/import"));
+        press(phone, "Take it in");
+        phone.says("#file-fault", "choose a file first");
+        choose("broken.json", export.replace("\"event\":\"main\"", "\"event\":\"never\""));
+        press(phone, "Take it in");
+        phone.says("#file-fault", "nothing was taken in");
+        phone.says(".fault-list", "/joints/0/event");
+        choose("sunder.json", export);
+        press(phone, "Take it in");
+        phone.says("#said", "Nothing was new.");
+        choose(
+                "other.json",
+                export.replace(airframe.replaceAll(".*/", ""), UUID.randomUUID().toString()));
+        press(phone, "Take it in");
+        phone.says(".fault-list", "is here already with other content");
+    }
+
+    private void choose(String name, String text) throws IOException {
+        Path file = Path.of("target", name).toAbsolutePath();
+        Files.writeString(file, text);
+        phone.find("#file").sendKeys(file.toString());
     }
 
     @Test

@@ -68,6 +68,9 @@ class PagesTest {
         emptyLog.empty();
         weather = new Weather(port);
         browser = Browser.shared();
+        pages.put("empty", "/");
+        isAccessibleByDayAndByNightAndFitsEveryScreen("empty");
+        pages.clear();
         String airframe = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Avocet"))
                 .header("Location");
         String at = client.post(airframe + "/joints", Samples.JOINT).header("Location");
@@ -99,6 +102,7 @@ class PagesTest {
         String workedOut = "/flight-day?site=1200&event-" + joint + "=200&bay=1,2&holes=4&speed=";
         pages.put("flight-day-worked-out", airframe.replace("/api", "") + workedOut + "260");
         pages.put("flight-day-fault", airframe.replace("/api", "") + workedOut + "26x");
+        pages.put("import", "/import");
         pages.put("new-airframe", "/airframes/new");
         pages.put("new-joint", airframe.replace("/api", "") + "/joints/new");
         pages.put("joint", at.replace("/api", "") + "/plan");

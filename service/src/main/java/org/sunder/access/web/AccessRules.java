@@ -48,6 +48,8 @@ class AccessRules {
         "/fleet/**",
         "/stock",
         "/stock/**",
+        "/import",
+        "/terms",
         "/sign-out",
         "/actuator/prometheus"
     };
@@ -107,7 +109,7 @@ class AccessRules {
                 .authenticated()
                 .requestMatchers(HttpMethod.POST, LOGGING)
                 .hasAnyAuthority(admin, full, logOnly)
-                .requestMatchers("/api/**")
+                .requestMatchers("/api/**", "/example", "/example/**")
                 .hasAnyAuthority(admin, full)
                 .requestMatchers(PAGES)
                 .authenticated()

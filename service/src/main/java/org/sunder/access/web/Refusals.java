@@ -39,7 +39,8 @@ final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
     @Override
     public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException e)
             throws IOException {
-        boolean known = request.getRequestURI().startsWith("/api/");
+        String path = request.getRequestURI();
+        boolean known = path.startsWith("/api/") || path.startsWith("/example");
         problems.write(request, response, known ? ProblemType.NOT_ALLOWED : ProblemType.NOT_FOUND);
     }
 

@@ -1,0 +1,163 @@
+package org.sunder.exchange;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.springframework.core.io.ClassPathResource;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.sunder.access.CurrentFlyer;
+import org.sunder.airframe.Airframe;
+import org.sunder.http.DurableTransactions;
+import org.sunder.http.FleetVersions;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The invented rocket to look around in: an export of our own that is taken in and taken away again. Its rows have the same ids
+ * for every flyer; whatever else hangs on it is the flyer's own.
+ */
+@Service
+public class ExampleRocket {
+
+    private static final String JOINTS = "select id from joint where flyer_id = :flyer and airframe_id = :airframe";
+    private static final String TESTS =
+            "select id from ground_test where flyer_id = :flyer and joint_id in (" + JOINTS + ")";
+
+    /** What hangs on an airframe, table by table, in the order in which it can be removed. */
+    private static final Map<String, String> HANGING = Collections.unmodifiableMap(hanging());
+
+    private static Map<String, String> hanging() {
+        Map<String, String> hanging = new java.util.LinkedHashMap<>();
+        hanging.put("ground_test_void", "test_id in (" + TESTS + ")");
+        hanging.put("ground_test", "joint_id in (" + JOINTS + ")");
+        hanging.put("load_out", "airframe_id = :airframe");
+        hanging.put("setup", "joint_id in (" + JOINTS + ")");
+        hanging.put("joint", "airframe_id = :airframe");
+        hanging.put("airframe", "id = :airframe");
+        return hanging;
+    }
+
+    private final Import taking;
+    private final DurableTransactions transactions;
+    private final FleetVersions versions;
+    private final JdbcClient jdbc;
+    private final CurrentFlyer flyer;
+    private final Set<UUID> invented;
+
+    ExampleRocket(
+            Import taking,
+            DurableTransactions transactions,
+            FleetVersions versions,
+            JdbcClient jdbc,
+            CurrentFlyer flyer,
+            JsonMapper json) {
+        this.taking = taking;
+        this.transactions = transactions;
+        this.versions = versions;
+        this.jdbc = jdbc;
+        this.flyer = flyer;
+        this.invented = ids(json);
+    }
+
+    /**
+     * What a flyer hung on the example.
+     *
+     * @param joints joints added to it
+     * @param setups setups, those of such joints too
+     * @param tests firings logged
+     * @param loadOuts load-outs described
+     * @param marks marks that a firing does not count, or counts again
+     */
+    public record Own(int joints, int setups, int tests, int loadOuts, int marks) {
+
+        /** Whether there is nothing. */
+        public boolean none() {
+            return joints + setups + tests + loadOuts + marks == 0;
+        }
+    }
+
+    /** Adds it, unless it is there. */
+    public void add() {
+        if (there()) {
+            return;
+        }
+        try (InputStream example = document()) {
+            taking.take(flyer.id(), example);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Whether the flyer has it. */
+    public boolean there() {
+        return !rows("airframe").isEmpty();
+    }
+
+    /** What of the flyer's own hangs on it. */
+    public Own own() {
+        Map<String, Integer> own = new HashMap<>();
+        HANGING.keySet()
+                .forEach(table -> own.put(table, (int) rows(table).stream()
+                        .filter(id -> !invented.contains(id))
+                        .count()));
+        return new Own(
+                own.getOrDefault("joint", 0),
+                own.getOrDefault("setup", 0),
+                own.getOrDefault("ground_test", 0),
+                own.getOrDefault("load_out", 0),
+                own.getOrDefault("ground_test_void", 0));
+    }
+
+    /**
+     * Removes it with all that hangs on it, as long as nothing of the flyer's own hangs on it but what the flyer agreed to.
+     *
+     * @param agreed what may go along
+     * @return whether it was removed
+     */
+    public boolean takeAway(Own agreed) {
+        UUID owner = flyer.id();
+        return transactions.commit(() -> {
+            versions.advance(owner);
+            if (!own().equals(agreed)) {
+                return false;
+            }
+            HANGING.forEach((table, hangs) -> jdbc.sql("delete from " + table + " where flyer_id = :flyer and " + hangs)
+                    .param("flyer", owner)
+                    .param("airframe", Airframe.EXAMPLE)
+                    .update());
+            return true;
+        });
+    }
+
+    private List<UUID> rows(String table) {
+        return jdbc.sql("select id from " + table + " where flyer_id = :flyer and " + HANGING.get(table))
+                .param("flyer", flyer.id())
+                .param("airframe", Airframe.EXAMPLE)
+                .query(UUID.class)
+                .list();
+    }
+
+    private static Set<UUID> ids(JsonMapper json) {
+        try (InputStream example = document()) {
+            Set<UUID> ids = new HashSet<>();
+            for (JsonNode row : json.readTree(example).findParents("id")) {
+                ids.add(UUID.fromString(row.path("id").asString()));
+            }
+            return Set.copyOf(ids);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static InputStream document() throws IOException {
+        return new ClassPathResource("example.json").getInputStream();
+    }
+}
