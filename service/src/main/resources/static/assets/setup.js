@@ -164,6 +164,11 @@ async function check() {
   }
 }
 
+/** A word that opens its sentence, which the page brings. */
+function term(slug, name) {
+  return h('button', { type: 'button', class: 'term', popovertarget: 'about-' + slug }, name);
+}
+
 function say(words) {
   result.replaceChildren(h('p', {}, words));
   sum.textContent = '';
@@ -173,15 +178,15 @@ const named = (quantity) => quantity.value + ' ' + quantity.unit.replace(/([a-z]
 
 function show(found, svg) {
   const lines = [
-    ['Free volume', named(found.freeVolume)], ['Area', named(found.area)], ['Retention', named(found.retention)],
-    ['Threshold pressure', named(found.thresholdPressure)], ['Handbook charge', named(found.handbookCharge) + ', ± ' + Math.round(found.uncertainty * 100) + ' %'],
-    ['Ceiling', found.ceiling.value + ' ' + found.ceiling.unit],
+    ['free-volume', 'Free volume', named(found.freeVolume)], ['area', 'Area', named(found.area)], ['retention', 'Retention', named(found.retention)],
+    ['threshold-pressure', 'Threshold pressure', named(found.thresholdPressure)], ['handbook-charge', 'Handbook charge', named(found.handbookCharge) + ', ± ' + Math.round(found.uncertainty * 100) + ' %'],
+    ['ceiling', 'Ceiling', found.ceiling.value + ' ' + found.ceiling.unit],
   ];
   sum.textContent = named(found.freeVolume) + ', ' + named(found.thresholdPressure) + ', handbook charge ' + named(found.handbookCharge) + ' (an estimate)';
   result.replaceChildren(
     svg ? h('figure', {}, svg) : '',
     h('p', { class: 'small' }, 'To scale. Everything but what is pushed in is drawn at the volume it takes from the gas, not as packed.'),
-    h('dl', { class: 'results' }, lines.map(([name, value]) => h('div', {}, h('dt', {}, name), h('dd', {}, value)))),
+    h('dl', { class: 'results' }, lines.map(([slug, name, value]) => h('div', {}, h('dt', {}, term(slug, name)), h('dd', {}, value)))),
     h('p', {}, 'The handbook charge is an estimate, not a charge to fire or to fly.'),
     found.warnings.length ? h('ul', { class: 'notice' }, found.warnings.map((w) => h('li', {}, w.text))) : '',
     h('div', { class: 'cautions', role: 'note', 'aria-label': 'Cautions' }, h('ul', {}, found.cautions.map((c) => h('li', {}, c.text)))));

@@ -12,7 +12,7 @@ import org.sunder.caution.Caution;
 import org.sunder.caution.CautionView;
 import org.sunder.problem.ProblemException;
 
-/** What every page has: the cautions, and a page instead of a problem document where something is not there. */
+/** What every page has: the cautions, the words it explains, and a page instead of a problem document where something is not there. */
 @Hidden
 abstract class Pages {
 
@@ -20,6 +20,7 @@ abstract class Pages {
     void cautions(Model model) {
         model.addAttribute("cautions", CautionView.all());
         model.addAttribute("beforeFiring", Caution.beforeFiring());
+        model.addAttribute("terms", Term.OURS);
     }
 
     @ExceptionHandler(ProblemException.class)

@@ -193,24 +193,35 @@ class PlanPages extends Pages {
                 why);
     }
 
-    /** A value of the setup in force. */
-    record Fact(String what, String value, @Nullable String more) {}
+    /** A value of the setup in force; the slug is that of its term. */
+    record Fact(
+            String slug,
+            String what,
+            String value,
+            @Nullable String more) {}
 
     private static List<Fact> facts(JointPhysics physics, Display display, NextAdvice next) {
         return List.of(
                 new Fact(
+                        "retention",
                         "Retention",
                         Words.brief(display.force(physics.retention().mean())),
                         "what pins and fit hold"),
-                new Fact("Free volume", Words.brief(display.volume(physics.freeVolume())), "that the gas fills"),
                 new Fact(
+                        "free-volume",
+                        "Free volume",
+                        Words.brief(display.volume(physics.freeVolume())),
+                        "that the gas fills"),
+                new Fact(
+                        "threshold-pressure",
                         "Threshold pressure",
                         Words.brief(display.pressure(physics.thresholdPressure())),
                         "on " + Words.brief(display.area(physics.area()))),
                 new Fact(
+                        "handbook-charge",
                         "Handbook charge",
                         AnswerWords.near(physics.handbookCharge(), next.measure()),
                         "± " + Math.round(100 * physics.uncertainty().total()) + " %"),
-                new Fact("Correction learned", Words.of(next.correction()), "times the handbook charge"));
+                new Fact("correction", "Correction learned", Words.of(next.correction()), "times the handbook charge"));
     }
 }

@@ -103,6 +103,7 @@ class PagesTest {
         pages.put("flight-day-worked-out", airframe.replace("/api", "") + workedOut + "260");
         pages.put("flight-day-fault", airframe.replace("/api", "") + workedOut + "26x");
         pages.put("import", "/import");
+        pages.put("terms", "/terms");
         pages.put("new-airframe", "/airframes/new");
         pages.put("new-joint", airframe.replace("/api", "") + "/joints/new");
         pages.put("joint", at.replace("/api", "") + "/plan");
