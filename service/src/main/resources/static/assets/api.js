@@ -55,6 +55,21 @@ export async function read(path) {
 /** The service wants to know who asks. */
 export class SignedOut extends Error {}
 
+/** A part of a page for a body: as an Answer whose body is the element of that id. @throws NoAnswer */
+export async function part(path, body, id) {
+  try {
+    const response = await fetch(path, { method: 'POST', headers: { accept: 'text/html, application/problem+json', 'content-type': 'application/json' }, body, cache: 'no-store', credentials: 'same-origin', redirect: 'error' });
+    if (response.status === 401) return new Answer(401, null, 0);
+    if (!response.ok) return new Answer(response.status, await response.json(), 0);
+    const found = new DOMParser().parseFromString(await response.text(), 'text/html').getElementById(id);
+    if (!found) throw new NoAnswer('what answered is not the service');
+    return new Answer(response.status, document.importNode(found, true), 0);
+  } catch (failure) {
+    if (failure instanceof NoAnswer) throw failure;
+    throw new NoAnswer(failure.message);
+  }
+}
+
 /** A picture for a body, as an element; null where there is none. Texts in it were escaped where it was drawn. @throws NoAnswer */
 export async function picture(path, body) {
   try {

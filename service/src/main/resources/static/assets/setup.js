@@ -1,7 +1,7 @@
 // A joint and its setup: typed once, checked by the service while it is typed, drawn to scale.
 
 import { announce, h } from './dom.js';
-import { NoAnswer, ask, picture } from './api.js';
+import { NoAnswer, ask, part, picture } from './api.js';
 import { amount, choice, json, showFaults, text } from './forms.js';
 import { keep } from './half-typed.js';
 import { content, list, offerBatches, pins, segment } from './rows.js';
@@ -45,7 +45,7 @@ const note = text(joint ? 'Why this setup differs from the last' : 'Note', { mos
 const cavity = list('Compartment', 'From its closed far end to the joint.', 'Add a segment', (v) => segment(units, own, v), later);
 const contents = list('What is in it', null, 'Add an item', (v) => content(units, own, v), later);
 const pinSets = list('Shear pins', 'None for a friction fit.', 'Add pins', (v) => pins(units, v), later);
-const button = h('button', { class: 'main-action' }, joint ? 'Make this the setup in force' : 'Store the joint');
+const button = h('button', { class: 'main-action' }, joint ? 'Keep as new setup' : 'Store the joint');
 
 fill();
 root.replaceChildren(before ? kept.notice() : '', h('form', { novalidate: true, onsubmit: submit, oninput: touched, onchange: touched },
@@ -150,14 +150,16 @@ async function check() {
   const { setup, controls } = collect();
   const body = json({ setup });
   try {
-    const answer = await ask('POST', '/api/checks/setup?units=' + units, body);
+    const answer = joint ? await part('/joints/' + joint + '/tried-change', body, 'tried') : await ask('POST', '/api/checks/setup?units=' + units, body);
     if (mine !== asked) return;
     if (answer.status === 401) return say('Sign in again to have it worked out.');
     const homeless = showFaults(controls, answer.ok ? [] : answer.body.errors || [], false);
     trouble.replaceChildren();
     if (!answer.ok) return say(homeless.length ? 'Not yet: ' + homeless.join('; ') : 'Not complete yet: the volume, pressure and charge appear here as soon as everything needed is typed.');
     const svg = await picture('/api/checks/setup?units=' + units, body);
-    if (mine === asked) show(answer.body, svg);
+    if (mine !== asked) return;
+    if (joint) compare(answer.body, svg);
+    else show(answer.body, svg);
   } catch (failure) {
     if (!(failure instanceof NoAnswer)) throw failure;
     if (mine === asked) say('The service cannot be reached just now, so nothing can be worked out.');
@@ -176,6 +178,14 @@ function say(words) {
 
 const named = (quantity) => quantity.value + ' ' + quantity.unit.replace(/([a-z])2$/, '$1²').replace(/([a-z])3$/, '$1³');
 
+const drawing = (svg) => [svg ? h('figure', {}, svg) : '', h('p', { class: 'small' }, 'To scale. Everything but what is pushed in is drawn at the volume it takes from the gas, not as packed.')];
+
+/** What the change would do, beside the setup in force. */
+function compare(tried, svg) {
+  result.replaceChildren(...drawing(svg), tried);
+  sum.textContent = tried.querySelector('.answer').textContent;
+}
+
 function show(found, svg) {
   const lines = [
     ['free-volume', 'Free volume', named(found.freeVolume)], ['area', 'Area', named(found.area)], ['retention', 'Retention', named(found.retention)],
@@ -184,8 +194,7 @@ function show(found, svg) {
   ];
   sum.textContent = named(found.freeVolume) + ', ' + named(found.thresholdPressure) + ', handbook charge ' + named(found.handbookCharge) + ' (an estimate)';
   result.replaceChildren(
-    svg ? h('figure', {}, svg) : '',
-    h('p', { class: 'small' }, 'To scale. Everything but what is pushed in is drawn at the volume it takes from the gas, not as packed.'),
+    ...drawing(svg),
     h('dl', { class: 'results' }, lines.map(([slug, name, value]) => h('div', {}, h('dt', {}, term(slug, name)), h('dd', {}, value)))),
     h('p', {}, 'The handbook charge is an estimate, not a charge to fire or to fly.'),
     found.warnings.length ? h('ul', { class: 'notice' }, found.warnings.map((w) => h('li', {}, w.text))) : '',

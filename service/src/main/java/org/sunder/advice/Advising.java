@@ -57,21 +57,26 @@ public class Advising {
     NextAdvice next(FleetSnapshot fleet, UUID jointId) {
         return findings.answer(fleet, new NextAt(jointId), () -> {
             JointCase joint = joint(fleet, jointId);
-            PlanningCase on = joint.planning(Estimates.TARGET);
-            NextStep step = Planner.nextCharge(on);
-            List<SetupChange> changes = changes(joint, on, step);
-            return new NextAdvice(
-                    step,
-                    reason(joint, step, changes),
-                    evidence(joint),
-                    joint.posterior().correctionFactor(),
-                    joint.physics(),
-                    joint.measure(),
-                    joint.logged().airframe().units(),
-                    List.of(),
-                    changes,
-                    joint.basis());
+            return next(joint, evidence(joint));
         });
+    }
+
+    /** What to do next in a case, whether its setup is stored or not. */
+    static NextAdvice next(JointCase joint, EvidenceReport evidence) {
+        PlanningCase on = joint.planning(Estimates.TARGET);
+        NextStep step = Planner.nextCharge(on);
+        List<SetupChange> changes = changes(joint, on, step);
+        return new NextAdvice(
+                step,
+                reason(joint, step, changes),
+                evidence,
+                joint.posterior().correctionFactor(),
+                joint.physics(),
+                joint.measure(),
+                joint.logged().airframe().units(),
+                List.of(),
+                changes,
+                joint.basis());
     }
 
     /** Ways on where no charge will do, the smallest first. */

@@ -49,8 +49,11 @@ public class ChargeRulers {
     private record RulerOf(UUID joint) {}
 
     private ChargeRuler find(FleetSnapshot fleet, UUID jointId) {
-        JointCase joint = advising.joint(fleet, jointId);
-        NextStep step = advising.next(fleet, jointId).step();
+        return of(advising.joint(fleet, jointId), advising.next(fleet, jointId).step());
+    }
+
+    /** The ruler of a case, whether its setup is stored or not. */
+    static ChargeRuler of(JointCase joint, NextStep step) {
         FlightCharge flight = step instanceof NextStep.Stop stop ? stop.flightCharge() : null;
         Mass measure = joint.measure();
         return new ChargeRuler(

@@ -98,8 +98,16 @@ class Findings {
     /** What is known of one setup. */
     LeafPosterior posterior(FleetSnapshot fleet, Setup setup) {
         return find(
-                new PosteriorOf(fleet, setup.id()),
-                () -> (fleet.ofExample(setup) ? example(fleet) : model(fleet)).leaf(fleet.leaf(setup)));
+                new PosteriorOf(fleet, setup.id()), () -> modelOf(fleet, setup).leaf(fleet.leaf(setup)));
+    }
+
+    /** What would be known of a setup that is stored nowhere. */
+    LeafPosterior posteriorOfNew(FleetSnapshot fleet, Setup setup, double inputSd) {
+        return modelOf(fleet, setup).leaf(fleet.leafOfNew(setup, inputSd));
+    }
+
+    private FleetModel modelOf(FleetSnapshot fleet, Setup setup) {
+        return fleet.ofExample(setup) ? example(fleet) : model(fleet);
     }
 
     /** What is invented teaches nothing real, and learns from nothing real. */

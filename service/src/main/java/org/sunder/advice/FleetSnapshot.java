@@ -141,6 +141,16 @@ final class FleetSnapshot {
                 place.airframe(), place.joint(), joint(setup.jointId()).place(setup));
     }
 
+    /**
+     * Where a setup that is stored nowhere would stand.
+     *
+     * @param inputSd relative standard deviation of its handbook charge
+     */
+    Leaf leafOfNew(Setup setup, double inputSd) {
+        Place place = Objects.requireNonNull(places.get(setup.jointId()));
+        return new Leaf.NewSetup(place.airframe(), place.joint(), inputSd);
+    }
+
     /** How many tests of all joints are in the fit. */
     int counted() {
         return counted(false);

@@ -134,6 +134,15 @@ record LoggedJoint(
         return new LoggedJoint(airframe, joint, setups, physics, changed);
     }
 
+    /** This joint as it would be with another setup in force, which is stored nowhere. */
+    LoggedJoint tried(Setup setup, JointPhysics itsPhysics) {
+        List<Setup> more = new ArrayList<>(setups);
+        more.add(setup);
+        List<StoredPhysics> morePhysics = new ArrayList<>(physics);
+        morePhysics.add(new StoredPhysics.Sound(itsPhysics));
+        return new LoggedJoint(airframe, joint.inForce(setup.revision()), more, morePhysics, tests);
+    }
+
     /** What the engine learns from: the counted trials of each setup. */
     JointLog log() {
         List<SetupLog> logs = new ArrayList<>();

@@ -21,4 +21,10 @@ public record Joint(
         DeploymentEvent event,
         int currentRevision,
         Instant createdAt,
-        long version) {}
+        long version) {
+
+    /** The same with another revision in force. */
+    public Joint inForce(int revision) {
+        return new Joint(id, airframeId, name, event, revision, createdAt, version);
+    }
+}
