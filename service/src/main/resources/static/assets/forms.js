@@ -1,6 +1,7 @@
 // Forms that speak the words of the API: quantities with their unit, digits as typed, faults beside their field.
 
 import { parse } from './decimal.js';
+import { split } from './typed.js';
 import { h } from './dom.js';
 
 /** Units of a dimension, the usual one of each system first. */
@@ -40,9 +41,10 @@ function control(label, inputs, main, read, set, hint, typed = () => main.value)
 }
 
 /** Free text. */
-export function text(label, { most = 80, rows, hint } = {}) {
-  const input = rows ? h('textarea', { rows: String(rows), maxlength: String(most) }) : h('input', { maxlength: String(most), autocomplete: 'off' });
-  return control(label, input, input, () => (input.value.trim() === '' ? undefined : input.value.trim()), (v) => { input.value = v || ''; }, hint);
+export function text(label, { most = 80, rows, hint, offers = [] } = {}) {
+  const list = offers.length ? h('datalist', { id: 'offers-' + ++made }, offers.map((o) => h('option', { value: o }))) : null;
+  const input = rows ? h('textarea', { rows: String(rows), maxlength: String(most) }) : h('input', { maxlength: String(most), autocomplete: 'off', list: list && list.id });
+  return control(label, list ? [input, list] : input, input, () => (input.value.trim() === '' ? undefined : input.value.trim()), (v) => { input.value = v || ''; }, hint);
 }
 
 /** One of some words; options are words or [word, label]. */
@@ -61,21 +63,32 @@ export function number(label, { whole, hint } = {}) {
   return control(label, input, input, () => digits(input.value), (v) => { input.value = v === undefined ? '' : String(v); }, hint);
 }
 
-/** A number with its unit; where it is empty it may stand for another. */
-export function amount(label, dimension, system, { fallback, hint } = {}) {
-  const input = h('input', { inputmode: 'decimal', autocomplete: 'off' });
+/**
+ * A number with its unit; where it is empty it may stand for another. A unit typed with the number, "3 7/8 in" or "98mm", counts
+ * at once and moves into its list when the field is left.
+ */
+export function amount(label, dimension, system, { fallback, hint, offers = [] } = {}) {
+  const list = offers.length ? h('datalist', { id: 'offers-' + ++made }, offers.map((o) => h('option', { value: o }))) : null;
+  const input = h('input', { inputmode: 'decimal', autocomplete: 'off', list: list && list.id });
   const units = UNITS[system][dimension];
   const unit = h('select', { 'aria-label': 'Unit of: ' + label }, units.map((u) => h('option', { value: u }, u)));
   const read = () => {
     if (input.value.trim() === '') return fallback ? fallback() : undefined;
-    return { value: digits(input.value), unit: unit.value };
+    const typed = split(input.value, units);
+    return typed ? { value: digits(typed.value), unit: typed.unit || unit.value } : { value: digits(input.value), unit: unit.value };
   };
+  input.addEventListener('change', () => {
+    const typed = split(input.value, units);
+    if (!typed || parse(input.value) !== null) return;
+    input.value = typed.value;
+    if (typed.unit) unit.value = typed.unit;
+  });
   const set = (v) => {
     input.value = v ? String(v.value) : '';
     if (v && ![...unit.options].some((o) => o.value === v.unit)) unit.append(h('option', { value: v.unit }, v.unit));
     if (v) unit.value = v.unit;
   };
-  return control(label, h('div', { class: 'amount' }, input, unit), input, read, set, hint, () => ({ value: input.value, unit: unit.value }));
+  return control(label, h('div', { class: 'amount' }, input, unit, list), input, read, set, hint, () => ({ value: input.value, unit: unit.value }));
 }
 
 /** What was typed as a number; something else goes as text, so that the service says what is wrong with it. */

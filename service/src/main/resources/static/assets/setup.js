@@ -25,13 +25,14 @@ const start = joint ? await existing() : { setup: {} };
 const before = await kept.read();
 const given = before ? before.setup : start.setup;
 const about = joint ? {} : {
-  name: text('Name of the joint', { hint: 'Such as "nose to bay".' }),
+  name: text('Name of the joint', { hint: 'Such as "nose to bay".', offers: ['nose to bay', 'bay to booster', 'nose to payload tube', 'nose to booster', 'payload tube to booster'] }),
   event: choice('What parts here in flight', [['main', 'main'], ['drogue', 'drogue'], ['other', 'something else']]),
 };
-const diameter = amount('Inner diameter at the joint', 'length', units, { hint: 'The pressure acts on this circle.' });
+const used = await lately();
+const diameter = amount('Inner diameter at the joint', 'length', units, { hint: 'The pressure acts on this circle. A unit may be typed with it: 98 mm, 3 7/8 in.', offers: used.diameters });
 const own = () => diameter.read();
 const plain = {
-  shoulder: amount('Length of the shoulder', 'length', units, { hint: 'How far the parts engage.' }),
+  shoulder: amount('Length of the shoulder', 'length', units, { hint: 'How far the parts engage.', offers: used.shoulders }),
   forwardMass: amount('Mass forward of the joint', 'body', units),
   aftMass: amount('Mass aft of the joint', 'body', units),
   fitForce: amount('Pull that parts the joint without pins', 'force', units, { hint: 'A luggage scale measures it.' }),
@@ -42,17 +43,17 @@ const limit = choice('Limit of the structure', [['gaugePressure', 'a gauge press
 const limits = { gaugePressure: amount('Highest gauge pressure', 'pressure', units), separationSpeed: amount('Highest separation speed', 'speed', units) };
 const measure = amount('Step of your scale or measure', 'powder', units, { hint: '0.05 g where empty.' });
 const note = text(joint ? 'Why this setup differs from the last' : 'Note', { most: 500, rows: 2 });
-const cavity = list('Compartment', 'From its closed far end to the joint.', 'Add a segment', (v) => segment(units, own, v), later);
+const cavity = list('The hollow that the charge fills', 'From its closed far end to the joint.', 'Add a segment', (v) => segment(units, own, v), later);
 const contents = list('What is in it', null, 'Add an item', (v) => content(units, own, v), later);
 const pinSets = list('Shear pins', 'None for a friction fit.', 'Add pins', (v) => pins(units, v), later);
 const button = h('button', { class: 'main-action' }, joint ? 'Keep as new setup' : 'Store the joint');
 
 fill();
 root.replaceChildren(before ? kept.notice() : '', h('form', { novalidate: true, onsubmit: submit, oninput: touched, onchange: touched },
-  Object.values(about).map((c) => c.element),
-  h('section', {}, h('h2', {}, 'The joint'), [diameter, ...Object.values(plain)].map((c) => c.element)),
-  cavity.element, contents.element, pinSets.element,
-  h('section', {}, h('h2', {}, 'Powder and limit'), [powder, measure, limit, ...Object.values(limits), note].map((c) => c.element)),
+  step(1, 'What parts here', [...Object.values(about), diameter].map((c) => c.element), cavity.element),
+  step(2, 'What holds it', [plain.fitForce, plain.fitForceUncertainty, plain.shoulder].map((c) => c.element), pinSets.element),
+  step(3, 'What is inside', [], contents.element),
+  step(4, 'Powder and measure', [powder, measure, limit, ...Object.values(limits), plain.forwardMass, plain.aftMass, note].map((c) => c.element)),
   trouble, button));
 arrange();
 stock();
@@ -60,6 +61,21 @@ check();
 if (joint && location.hash === '#limit') { // where nothing but an unstated limit is in the way
   limit.element.scrollIntoView({ block: 'center' });
   limit.main.focus();
+}
+
+/** One of the four parts of the form. */
+function step(number, title, fields, more) {
+  return h('section', { class: 'card step', 'aria-labelledby': 'step-' + number },
+    h('h2', { id: 'step-' + number }, h('span', { class: 'seat-letter', 'aria-hidden': 'true' }, String(number)), title),
+    fields.length ? h('div', { class: 'paired' }, fields) : null, more);
+}
+
+/** Values used at other joints of this airframe, to be offered. */
+async function lately() {
+  const answer = await ask('GET', '/api/airframes/' + airframe + '/joints').catch(() => null);
+  const setups = answer && answer.ok ? (answer.body.items || []).map((item) => item.setup).filter(Boolean) : [];
+  const each = (name) => [...new Set(setups.map((s) => s[name]).filter(Boolean).map((q) => q.value + ' ' + q.unit))];
+  return { diameters: each('innerDiameter'), shoulders: each('shoulder') };
 }
 
 async function existing() {
@@ -211,7 +227,7 @@ async function submit(event) {
       : await ask('POST', '/api/airframes/' + airframe + '/joints', json({ ...first, setup }), { 'Idempotency-Key': key });
     if (answer.ok) {
       await kept.drop();
-      location.assign('/field/' + (joint || answer.body.id));
+      location.assign('/joints/' + (joint || answer.body.id) + '/plan' + (joint ? '' : '?stored'));
       return;
     }
     if (answer.status === 401) return refuse('Sign in again, in another tab, and then store it.', []);

@@ -12,6 +12,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.Curves;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
@@ -75,13 +76,15 @@ class PlanPages extends Pages {
             @Nullable String note) {}
 
     @GetMapping(path = "/joints/{id}/plan", produces = MediaType.TEXT_HTML_VALUE)
-    String plan(@PathVariable UUID id, Model model) {
+    String plan(@PathVariable UUID id, @RequestParam(required = false) @Nullable String stored, Model model) {
         Overview fleet = overviews.now();
         JointAnswer answer = fleet.joint(id);
         Airframe airframe = airframes.get(answer.standing().joint().airframeId());
         SideView view = fleet.view(airframe.id()).opened(id.toString()).linked(joint -> "/joints/" + joint + "/plan");
         SeatSheet seat = SeatSheet.of(0, answer, Map.of());
         model.addAttribute("airframe", airframe);
+        model.addAttribute("stored", stored != null);
+        model.addAttribute("jointsSoFar", view.cuts().size());
         model.addAttribute("seat", seat);
         model.addAttribute("view", Drawn.across(width -> SideViewPicture.of(view, width)));
         model.addAttribute("shots", shots(answer.tests()));

@@ -9,9 +9,12 @@ import static org.sunder.page.Labels.press;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.sunder.Samples;
+import tools.jackson.databind.JsonNode;
 
 /** What a flyer describes and changes on the pages: airframes, setups, load-outs, pins, powders, flight days. */
 class FormsTest extends AtAJoint {
@@ -109,14 +112,14 @@ class FormsTest extends AtAJoint {
         phone.until(
                 "the batch offered",
                 d -> phone.script(
-                        "return [...document.querySelectorAll('option')].some(o => o.textContent === 'white nylon') || null"));
+                        "return [...document.querySelectorAll('option')].some(o => o.textContent === 'white nylon, 78 N each') || null"));
         Object batch = phone.script(
-                "return [...document.querySelectorAll('option')].find(o => o.textContent === 'white nylon').value");
-        pick(phone, "Strength", String.valueOf(batch));
+                "return [...document.querySelectorAll('option')].find(o => o.textContent.startsWith('white nylon')).value");
+        pick(phone, "Strength of one", String.valueOf(batch));
         // Three pins of 78 N and 15 N of fit hold 249 N.
         phone.says("#result", "249 N");
         phone.click("#setup .main-action");
-        phone.find(".charge");
+        phone.find("#answer");
         assertThat(client.get(joint).body().at("/setup/pins/0/measured/tests").asInt())
                 .isEqualTo(2);
     }
@@ -163,6 +166,55 @@ class FormsTest extends AtAJoint {
                 "the powder offered",
                 d -> phone.script(
                         "return [...document.querySelectorAll('option')].some(o => o.value === 'tin 3') || null"));
+    }
+
+    /** A unit may be typed with the number, whatever unit the field shows. */
+    @Test
+    void describesARocketWithAtMostFifteenEntriesAndIsLedToItsSecondJoint() {
+        List<String> entries = new ArrayList<>();
+        phone.go(weather.url("/airframes/new"));
+        enter(entries, "Name", "Tern");
+        phone.click(".main-action");
+        enter(entries, "Name of the joint", "nose to bay");
+        enter(entries, "Inner diameter at the joint", "3 5/8 in");
+        enter(entries, "Inner length", "62cm");
+        phone.click("[data-shape=haack-series]");
+        entries.add("profile: von Kármán");
+        enter(entries, "How many", "3");
+        press(phone, "Add an item");
+        entries.add("another item");
+        pick(phone, "Kind", "intrusion");
+        entries.add("kind: bay");
+        enter(entries, "How far it comes in", "45");
+        press(phone, "Add an item");
+        entries.add("another item");
+        enter(entries, "Mass", "12 oz");
+        // By hand: 3 5/8 in are 92.075 mm, so 66.58 cm².
+        phone.says("#result", "66.58 cm²");
+        phone.click("#setup .main-action");
+        phone.says("#answer", "Fire ");
+        System.out.println(entries.size() + " entries to a first suggestion: " + entries);
+        assertThat(entries).hasSizeLessThanOrEqualTo(15);
+        phone.says(".stored", "nose to bay is stored.");
+        phone.click(".stored .main");
+        phone.says("h1", "a new joint");
+        JsonNode tern = client.get("/api/airframes").body().path("items").path(0);
+        JsonNode setup = client.get("/api/airframes/" + tern.path("id").asString() + "/joints")
+                .body()
+                .at("/items/0/setup");
+        assertThat(setup.at("/innerDiameter").toString()).isEqualTo("{\"value\":3.625,\"unit\":\"in\"}");
+        assertThat(setup.at("/cavity/0/length").toString()).isEqualTo("{\"value\":62,\"unit\":\"cm\"}");
+        assertThat(setup.at("/cavity/0/profile/parameter").asInt(-1)).isZero();
+        assertThat(setup.at("/contents/1/name").asString()).isEqualTo("parachute");
+        phone.until(
+                "the diameter used last is offered",
+                d -> phone.script(
+                        "return [...document.querySelectorAll('datalist option')].some(o => o.value === '3.625 in') || null"));
+    }
+
+    private void enter(List<String> entries, String label, String value) {
+        field(phone, label, value);
+        entries.add(label + ": " + value);
     }
 
     @Test

@@ -106,6 +106,8 @@ class WalkAtTheFieldTest {
         assertThat(phone.text("#result svg")).contains("main parachute");
         phone.picture("walk-joint-390");
         phone.click("#setup .main-action");
+        phone.find("#answer");
+        phone.click(".actions a[href^='/field/']");
     }
 
     /** What this joint does: partial from 0.72 g, separated from 0.84 g. */
