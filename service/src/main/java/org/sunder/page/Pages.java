@@ -33,7 +33,7 @@ abstract class Pages {
         return page("There is no such page", "The address is not complete.", HttpStatus.NOT_FOUND);
     }
 
-    private static ModelAndView page(String title, String detail, HttpStatusCode status) {
+    static ModelAndView page(String title, String detail, HttpStatusCode status) {
         ModelAndView page = new ModelAndView("page/problem");
         page.setStatus(status);
         page.addObject("title", title);

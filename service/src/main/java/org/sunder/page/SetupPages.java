@@ -31,7 +31,7 @@ class SetupPages extends Pages {
         return FormPage.of(airframe.name() + ": name, units, notes", "airframe.js")
                 .about(id)
                 .in(airframe.units())
-                .back("/airframes/" + id, "All of " + airframe.name())
+                .back("/airframes/" + id, airframe.name())
                 .show(model);
     }
 

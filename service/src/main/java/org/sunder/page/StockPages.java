@@ -68,7 +68,7 @@ class StockPages extends Pages {
     }
 
     private static FormPage form(String heading, String script) {
-        return FormPage.of(heading, script).back("/stock", "All of the stock");
+        return FormPage.of(heading, script).back("/stock", "Stock");
     }
 
     /** Every page of a list; a stock is small. */

@@ -159,11 +159,29 @@ class PagesOverHttpTest {
     }
 
     @Test
+    void everyPageOfAnAirframeSaysWhereItIs() throws Exception {
+        String own = airframe.replace("/api", "");
+        String toJoint = joint.replace("/api", "") + "/plan";
+        for (String path : new String[] {own + "/flight-day", own + "/load-outs", own + "/joints/new", own + "/edit"}) {
+            assertThat(page(path).body()).as(path).contains("class=\"trail\"", "href=\"" + own + "\"", "aria-current");
+        }
+        assertThat(page(joint.replace("/api", "")).body())
+                .contains("class=\"trail\"", "href=\"" + own + "\"", "href=\"" + toJoint + "\"");
+        assertThat(page("/stock/powders/new").body())
+                .contains("class=\"trail\"><a href=\"/stock\"".replace("><", " aria-label=\"Where you are\"><"));
+    }
+
+    @Test
     void whatIsNotThereIsAPageToo() throws Exception {
         var answer = page("/airframes/" + UUID.randomUUID());
         assertThat(answer.statusCode()).isEqualTo(404);
         assertThat(answer.body()).contains("There is no such thing here").contains("<main");
         assertThat(page("/joints/7").statusCode()).isEqualTo(404);
+        for (String path : new String[] {"/rockets", "/nowhere", "/stock/pins/7/8", "/airframes/x/y/z"}) {
+            var nowhere = page(path);
+            assertThat(nowhere.statusCode()).as(path).isEqualTo(404);
+            assertThat(nowhere.body()).as(path).contains("<main", "To your rockets");
+        }
     }
 
     private HttpResponse<String> page(String path) throws IOException, InterruptedException {

@@ -1,5 +1,6 @@
 package org.sunder.access.web;
 
+import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -15,6 +16,9 @@ import org.sunder.problem.ProblemWriter;
 
 /** What a request without a key, or with one that does not reach so far, is told. */
 final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
+
+    /** The page for an address that leads nowhere; who asks for it by name gets it too. */
+    static final String NOWHERE = "/nowhere";
 
     private final ProblemWriter problems;
 
@@ -38,7 +42,11 @@ final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
 
     @Override
     public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException e)
-            throws IOException {
+            throws IOException, ServletException {
+        if (wantsPage(request)) {
+            request.getRequestDispatcher(NOWHERE).forward(request, response);
+            return;
+        }
         String path = request.getRequestURI();
         boolean known = path.startsWith("/api/") || path.startsWith("/example");
         problems.write(request, response, known ? ProblemType.NOT_ALLOWED : ProblemType.NOT_FOUND);
