@@ -91,6 +91,13 @@ public class Airframes {
         return store.addJoint(flyer.id(), airframeId, name, event, physics.resolve(sheet, "/setup"));
     }
 
+    /** Adds a joint with the setup that another one has in force; what the stock says today comes into force. */
+    Joint copyJoint(Joint from, UUID airframeId, String name) {
+        getActive(airframeId);
+        SetupSheet sheet = currentSetup(from).sheet();
+        return store.addJoint(flyer.id(), airframeId, name, from.event(), physics.resolve(sheet, sheet));
+    }
+
     /** The joint. */
     public Joint getJoint(UUID id) {
         return store.findJoint(flyer.id(), id).orElseThrow(() -> ProblemException.notFound("joint", id));

@@ -120,7 +120,10 @@ class PagesTest {
         for (String force : List.of("76.2", "79", "81.5")) {
             client.post(pins + "/pull-tests", "{\"force\":{\"value\":" + force + ",\"unit\":\"N\"}}");
         }
+        pages.put("copy", at.replace("/api", "") + "/copy");
         pages.put("stock", "/stock");
+        pages.put("stored", other.replace("/api", "") + "/plan?stored");
+        pages.put("nowhere", "/nowhere");
         pages.put("pins", pins.replace("/api/pin-batches", "/stock/pins"));
         pages.put("new-powder", "/stock/powders/new");
         pages.put("field-joint", "/field/" + joint);
@@ -307,9 +310,9 @@ class PagesTest {
 
     private void open(String path) {
         browser.go(weather.url(path));
-        if (path.endsWith("/plan")) {
+        if (path.contains("/plan")) {
             browser.find(".answer");
-        } else if (path.startsWith("/joints/")) {
+        } else if (path.matches("/joints/[^/]+")) {
             browser.find("#result svg");
         } else if (path.startsWith("/field/")) {
             browser.find(".charge");

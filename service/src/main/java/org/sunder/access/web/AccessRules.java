@@ -53,6 +53,7 @@ class AccessRules {
         "/sign-out",
         "/actuator/prometheus"
     };
+    private static final String[] COPYING = {"/joints/*/copy", "/airframes/*/copy", "/airframes/*/load-outs/*/copy"};
     private static final String[] LOGGING = {"/api/joints/*/ground-tests", "/api/joints/*/flight-events"};
     private static final String[] LOOKING_AFTER = {"/api/flyers", "/api/flyers/**", "/api/backup"};
 
@@ -110,6 +111,8 @@ class AccessRules {
                 .requestMatchers(HttpMethod.POST, LOGGING)
                 .hasAnyAuthority(admin, full, logOnly)
                 .requestMatchers("/api/**", "/example", "/example/**")
+                .hasAnyAuthority(admin, full)
+                .requestMatchers(HttpMethod.POST, COPYING)
                 .hasAnyAuthority(admin, full)
                 .requestMatchers(PAGES)
                 .authenticated()

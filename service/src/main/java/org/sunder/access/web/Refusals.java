@@ -48,7 +48,7 @@ final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
             return;
         }
         String path = request.getRequestURI();
-        boolean known = path.startsWith("/api/") || path.startsWith("/example");
+        boolean known = path.startsWith("/api/") || path.startsWith("/example") || path.endsWith("/copy");
         problems.write(request, response, known ? ProblemType.NOT_ALLOWED : ProblemType.NOT_FOUND);
     }
 
