@@ -134,6 +134,11 @@ record LoggedJoint(
         return new LoggedJoint(airframe, joint, setups, physics, changed);
     }
 
+    /** This joint as it stands in one of its setups, tests of all of them included. */
+    LoggedJoint under(int revision) {
+        return new LoggedJoint(airframe, joint.inForce(revision), setups, physics, tests);
+    }
+
     /** This joint as it would be with another setup in force, which is stored nowhere. */
     LoggedJoint tried(Setup setup, JointPhysics itsPhysics) {
         List<Setup> more = new ArrayList<>(setups);

@@ -49,17 +49,37 @@ public class TriedChanges {
     private JointAnswer answer(FleetSnapshot fleet, LoggedJoint logged, Setup setup) {
         JointPhysics its = physics.of(setup.sheet(), "");
         LoggedJoint tried = logged.tried(setup, its);
-        JointCase joint = new JointCase(
+        return answer(new JointCase(
                 fleet,
                 tried,
                 setup,
-                findings.posteriorOfNew(fleet, setup, its.uncertainty().total()));
+                findings.posteriorOfNew(fleet, setup, its.uncertainty().total())));
+    }
+
+    /**
+     * What would stand were a setup of a joint in force, with all that is known today.
+     *
+     * @throws org.sunder.problem.ProblemException 404 where there is no such joint, 400 where it has no such setup, 422 where
+     *     that cannot be read
+     */
+    public JointAnswer under(UUID jointId, int revision) {
+        FleetSnapshot fleet = fleets.current();
+        LoggedJoint logged = fleet.joint(jointId);
+        Setup setup = logged.setup(revision);
+        return answer(new JointCase(fleet, logged.under(revision), setup, findings.posterior(fleet, setup)));
+    }
+
+    private static JointAnswer answer(JointCase joint) {
         EvidenceReport evidence = EvidenceReport.of(joint.planning(Estimates.TARGET));
         NextAdvice next = Advising.next(joint, evidence);
         return new JointAnswer(
-                new Standing(tried.joint(), tried.counted(), joint.posterior().correctionFactor(), evidence),
+                new Standing(
+                        joint.logged().joint(),
+                        joint.logged().counted(),
+                        joint.posterior().correctionFactor(),
+                        evidence),
                 next,
                 ChargeRulers.of(joint, next.step()),
-                tried.tests());
+                joint.logged().tests());
     }
 }

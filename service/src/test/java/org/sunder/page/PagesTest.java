@@ -120,6 +120,7 @@ class PagesTest {
         for (String force : List.of("76.2", "79", "81.5")) {
             client.post(pins + "/pull-tests", "{\"force\":{\"value\":" + force + ",\"unit\":\"N\"}}");
         }
+        pages.put("compare", at.replace("/api", "") + "/compare");
         pages.put("copy", at.replace("/api", "") + "/copy");
         pages.put("stock", "/stock");
         pages.put("stored", other.replace("/api", "") + "/plan?stored");

@@ -1,0 +1,187 @@
+package org.sunder.page;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.sunder.advice.JointAnswer;
+import org.sunder.advice.TriedChanges;
+import org.sunder.airframe.Airframe;
+import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.Joint;
+import org.sunder.airframe.Setup;
+import org.sunder.airframe.SetupPhysics;
+import org.sunder.airframe.StoredPhysics;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.MassUnit;
+import org.sunder.picture.ChargeRuler;
+import org.sunder.picture.ChargeRulerPicture;
+
+/** Setups side by side: of one joint, earlier ones too, and of other joints; their rulers on one scale. */
+@Controller
+class ComparePages extends Pages {
+
+    private static final int MOST = 4;
+
+    private final Airframes airframes;
+    private final TriedChanges setups;
+    private final SetupPhysics physics;
+
+    ComparePages(Airframes airframes, TriedChanges setups, SetupPhysics physics) {
+        this.airframes = airframes;
+        this.setups = setups;
+        this.physics = physics;
+    }
+
+    /** What may be chosen; the key names a joint and a revision of its setup. */
+    record Choice(String key, String words, boolean chosen) {}
+
+    /** A column: what stands at its head, and the charges. */
+    record Column(
+            String title, String about, String evidence, String headline, String because, Map<Integer, String> ruler) {}
+
+    /** A cell; it differs where it is not as in the first column. */
+    record Cell(String text, boolean differs) {}
+
+    record Line(String label, List<Cell> cells) {}
+
+    private record Possible(Setup setup, String title, String about) {}
+
+    private record Compared(Possible of, JointAnswer answer) {}
+
+    @GetMapping(path = "/joints/{id}/compare", produces = MediaType.TEXT_HTML_VALUE)
+    String compare(
+            @PathVariable UUID id, @RequestParam(name = "with", defaultValue = "") List<String> with, Model model) {
+        Joint joint = airframes.getJoint(id);
+        Airframe airframe = airframes.get(joint.airframeId());
+        Map<String, Possible> possible = possible(joint);
+        List<String> keys = with.stream()
+                .filter(possible::containsKey)
+                .distinct()
+                .limit(MOST)
+                .toList();
+        List<String> shown =
+                keys.isEmpty() ? possible.keySet().stream().limit(2).toList() : keys;
+        List<Compared> compared = shown.stream()
+                .map(possible::get)
+                .filter(Objects::nonNull)
+                .map(each -> new Compared(
+                        each, setups.under(each.setup().jointId(), each.setup().revision())))
+                .toList();
+        model.addAttribute("airframe", airframe);
+        model.addAttribute("joint", joint);
+        model.addAttribute("columns", columns(compared));
+        model.addAttribute("lines", lines(compared, new Display(airframe.units())));
+        model.addAttribute(
+                "choices",
+                possible.entrySet().stream()
+                        .map(entry -> new Choice(
+                                entry.getKey(),
+                                entry.getValue().title() + ", "
+                                        + entry.getValue().about(),
+                                shown.contains(entry.getKey())))
+                        .toList());
+        model.addAttribute("tooMany", with.size() > MOST);
+        return "page/compare";
+    }
+
+    /** The setups of the joint, newest first, then those in force at other joints; only what can be read. */
+    private Map<String, Possible> possible(Joint joint) {
+        Map<String, Possible> possible = new LinkedHashMap<>();
+        for (Setup setup : airframes.setupsOf(joint.id())) {
+            boolean inForce = setup.revision() == joint.currentRevision();
+            put(
+                    possible,
+                    setup,
+                    inForce ? "Setup in force" : "Revision " + setup.revision(),
+                    inForce ? "revision " + setup.revision() : "since " + Words.of(setup.createdAt()));
+        }
+        airframes.all().stream()
+                .filter(airframe -> airframe.archivedAt() == null)
+                .sorted(Comparator.comparing(Airframe::name))
+                .forEach(airframe -> {
+                    Map<UUID, Setup> inForce = airframes.setupsInForce(airframe.id());
+                    airframes.jointsOf(airframe.id()).stream()
+                            .filter(other -> !other.id().equals(joint.id()) && inForce.containsKey(other.id()))
+                            .forEach(other -> put(
+                                    possible,
+                                    Objects.requireNonNull(inForce.get(other.id())),
+                                    airframe.name(),
+                                    other.name()));
+                });
+        return possible;
+    }
+
+    private void put(Map<String, Possible> possible, Setup setup, String title, String about) {
+        if (physics.find(setup) instanceof StoredPhysics.Sound) {
+            possible.put(setup.jointId() + "@" + setup.revision(), new Possible(setup, title, about));
+        }
+    }
+
+    private static List<Column> columns(List<Compared> compared) {
+        List<ChargeRuler> rulers = compared.stream()
+                .map(each -> Objects.requireNonNull(each.answer().ruler()))
+                .toList();
+        double grams = rulers.stream()
+                .mapToDouble(ruler -> reach(ruler).valueIn(MassUnit.GRAM).doubleValue())
+                .max()
+                .orElse(0);
+        return compared.stream().map(each -> column(each, grams)).toList();
+    }
+
+    private static Column column(Compared compared, double grams) {
+        ChargeRuler ruler = Objects.requireNonNull(compared.answer().ruler());
+        double shown = new Mass(BigDecimal.valueOf(grams), MassUnit.GRAM)
+                .valueIn(ruler.measure().unit())
+                .doubleValue();
+        return new Column(
+                compared.of().title(),
+                compared.of().about(),
+                compared.answer().standing().evidence().evidence().toString(),
+                AnswerWords.headline(compared.answer()),
+                AnswerWords.because(compared.answer()),
+                Drawn.across(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.SMALL, shown)));
+    }
+
+    private static Mass reach(ChargeRuler ruler) {
+        return new Mass(BigDecimal.valueOf(ruler.reach()), ruler.measure().unit());
+    }
+
+    private List<Line> lines(List<Compared> compared, Display display) {
+        List<Line> lines = new ArrayList<>();
+        lines.add(line(
+                "what now",
+                compared.stream()
+                        .map(each -> AnswerWords.headline(each.answer()))
+                        .toList()));
+        lines.add(line(
+                "ceiling",
+                compared.stream()
+                        .map(each -> Objects.requireNonNull(each.answer().next()))
+                        .map(next -> AnswerWords.limit(next.physics().ceiling().chargeKg(), next.measure()))
+                        .toList()));
+        SetupColumns.of(compared.stream().map(each -> each.of().setup()).toList(), physics::of, display)
+                .rows()
+                .forEach(row -> lines.add(line(row.label(), row.cells())));
+        return lines;
+    }
+
+    private static Line line(String label, List<String> cells) {
+        return new Line(
+                label,
+                cells.stream()
+                        .map(cell -> new Cell(cell, !cell.equals(cells.get(0))))
+                        .toList());
+    }
+}
