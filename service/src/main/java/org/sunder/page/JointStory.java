@@ -2,6 +2,7 @@ package org.sunder.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.sunder.advice.Curve;
 import org.sunder.advice.CurvePicture;
 import org.sunder.advice.JointAnswer;
@@ -13,17 +14,18 @@ import org.sunder.groundtest.GroundTest;
  *
  * @param sheet where it stands
  * @param headline what to do next
- * @param curve picture of chance against charge
+ * @param curve picture of chance against charge, empty where the setup cannot be
  * @param correction picture of how the correction narrowed, empty before the first test
  * @param setups side by side
  */
 record JointStory(JointSheet sheet, String headline, String curve, String correction, SetupColumns setups) {
 
-    static JointStory of(JointAnswer answer, Curve curve, SetupColumns setups) {
+    static JointStory of(JointAnswer answer, @Nullable Curve curve, SetupColumns setups) {
         JointSheet sheet = JointSheet.of(answer.standing());
         List<CorrectionPicture.Row> rows = new ArrayList<>();
-        for (int i = 0; i < curve.marks().size(); i++) {
-            GroundTest test = curve.marks().get(i).test();
+        List<Curve.Mark> marks = curve == null ? List.of() : curve.marks();
+        for (int i = 0; i < marks.size(); i++) {
+            GroundTest test = marks.get(i).test();
             rows.add(new CorrectionPicture.Row(
                     (i + 1) + ". " + Words.of(test.report().charge()),
                     test.report().outcome(),
@@ -35,7 +37,7 @@ record JointStory(JointSheet sheet, String headline, String curve, String correc
         return new JointStory(
                 sheet,
                 AnswerWords.headline(answer),
-                CurvePicture.of(curve),
+                curve == null ? "" : CurvePicture.of(curve),
                 rows.size() == 1 ? "" : CorrectionPicture.of("The correction as it narrowed", rows),
                 setups);
     }

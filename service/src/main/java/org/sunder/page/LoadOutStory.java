@@ -9,7 +9,6 @@ import org.sunder.airframe.InstalledLoadOut;
 import org.sunder.airframe.JointFit;
 import org.sunder.airframe.Measure;
 import org.sunder.engine.physics.ItemFit;
-import org.sunder.engine.physics.JointPhysics;
 
 /**
  * A load-out with what it does to each compartment that it fills, in words.
@@ -66,9 +65,8 @@ record LoadOutStory(
 
     private static String charge(JointFit joint, JointFit.Packed packed, Display display) {
         var measure = Measure.of(joint.setup().sheet());
-        JointPhysics now = joint.physics();
-        String before = Words.of(Display.near(now.handbookCharge(), measure));
-        return packed.physics()
+        String before = Words.of(Display.near(packed.now().handbookCharge(), measure));
+        return packed.then()
                 .map(then -> "Free volume " + Words.brief(display.volume(then.freeVolume())) + ", handbook charge "
                         + Words.of(Display.near(then.handbookCharge(), measure)) + " (" + before
                         + " in the setup in force)")

@@ -117,7 +117,7 @@ class PlanPages extends Pages {
                 JointStory.of(
                         answer,
                         curves.of(id),
-                        SetupColumns.of(lastTwo(id), physics::of, new Display(airframe.units()))));
+                        SetupColumns.of(lastTwo(id), physics::find, new Display(airframe.units()))));
         model.addAttribute("facts", facts(next.physics(), new Display(airframe.units()), next));
         model.addAttribute("revision", setup.revision());
         model.addAttribute("made", Words.of(setup.createdAt()));

@@ -90,6 +90,10 @@ class ImportRulesTest {
                         "\"value\":1E999999999,\"unit\":\"mm\"",
                         "/setups/0/document/contents/0/depth/value"),
                 Arguments.of(
+                        "\"value\":45,\"unit\":\"mm\"",
+                        "\"value\":150,\"unit\":\"mm\"",
+                        "/setups/0/document/contents/0/depth"),
+                Arguments.of(
                         "\"powderUncertainty\":0.10",
                         "\"powderUncertainty\":1e-999999999",
                         "/setups/0/document/powderUncertainty"),

@@ -2,6 +2,7 @@ package org.sunder.engine.physics;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /** Sensible bounds of every input, and the domain of the model; this project's choices, in SI. */
 public final class SetupBounds {
@@ -43,7 +44,17 @@ public final class SetupBounds {
 
     /** Four significant digits, without an exponent for the sizes met here. */
     static String brief(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(4)).stripTrailingZeros();
+        return brief(value, RoundingMode.HALF_UP);
+    }
+
+    /** As {@link #brief(double)}, never rounded up: for what must not be exceeded. */
+    static String briefDown(double value) {
+        return brief(value, RoundingMode.DOWN);
+    }
+
+    private static String brief(double value, RoundingMode mode) {
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).round(new MathContext(4, mode)).stripTrailingZeros();
         return rounded.toPlainString();
     }
 }
