@@ -6,6 +6,7 @@ import static org.sunder.page.Labels.id;
 import static org.sunder.page.Labels.pick;
 import static org.sunder.page.Labels.press;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sunder.Samples;
 
@@ -188,6 +189,25 @@ class FormsTest extends AtAJoint {
         // (0.1065 in).
         phone.says(".vents", "4 holes of 2.72 mm each");
         phone.says(".vents", "#36");
+    }
+
+    @Test
+    void aPullFarFromTheOthersIsLeftOutAndTakenBackBesideIt() {
+        String batch = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}")
+                .header("Location");
+        for (String force : List.of("76", "80", "780")) {
+            client.post(batch + "/pull-tests", "{\"force\":{\"value\":" + force + ",\"unit\":\"N\"}}");
+        }
+        phone.go(weather.url(batch.replace("/api/pin-batches", "/stock/pins")));
+        phone.says("[data-pull='3']", "far from the others");
+        press(phone, "Leave pull 3 out");
+        phone.says("[data-pull='3'] s", "780 N");
+        phone.says("[data-pull='3']", "left out");
+        phone.says("#pulled + p", "78.0 ± 2.83 N, from 2 pulled pins, 1 left out");
+        press(phone, "Leave pull 1 out");
+        phone.says("[data-pull='1'] .fault", "At least 2 pulls must count");
+        press(phone, "Count pull 3 again");
+        phone.says("#pulled + p", "from 3 pulled pins.");
     }
 
     private void pull(String newtons, String strength) {
