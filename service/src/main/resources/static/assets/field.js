@@ -79,7 +79,7 @@ async function fillList() {
 
 /** Whether this page works without network now. */
 function readiness() {
-  const more = freshness.left ? ' The ' + freshness.left + ' joints that nothing happened at for longest are not kept.' : '';
+  const more = freshness.left ? (freshness.left === 1 ? ' The joint' : ' The ' + freshness.left + ' joints') + ' that nothing happened at for longest ' + (freshness.left === 1 ? 'is' : 'are') + ' not kept.' : '';
   if (freshness.ready) return 'Every plan is kept on this phone: ready without network.' + more;
   return freshness.state === 'asking' ? 'Plans are being brought to this phone…' : '';
 }

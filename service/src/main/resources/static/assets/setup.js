@@ -2,11 +2,13 @@
 
 import { announce, h } from './dom.js';
 import { NoAnswer, ask, picture } from './api.js';
+import { brief, near, never } from './decimal.js';
 import { amount, choice, json, showFaults, text } from './forms.js';
 import { keep } from './half-typed.js';
 import { content, list, offerBatches, pins, segment } from './rows.js';
 import { newKey } from './outbox.js';
 
+const USUAL_MEASURE = '0.05'; // g, where none is typed
 const PAUSE = 450; // ms without typing before the service is asked
 
 const root = document.getElementById('setup');
@@ -157,7 +159,7 @@ async function check() {
     trouble.replaceChildren();
     if (!answer.ok) return say(homeless.length ? 'Not yet: ' + homeless.join('; ') : 'Not complete yet: the volume, pressure and charge appear here as soon as everything needed is typed.');
     const svg = await picture('/api/checks/setup?units=' + units, body);
-    if (mine === asked) show(answer.body, svg);
+    if (mine === asked) show(answer.body, svg, setup.measure ? String(setup.measure.value.text) : USUAL_MEASURE);
   } catch (failure) {
     if (!(failure instanceof NoAnswer)) throw failure;
     if (mine === asked) say('The service cannot be reached just now, so nothing can be worked out.');
@@ -169,15 +171,16 @@ function say(words) {
   sum.textContent = '';
 }
 
-const named = (quantity) => quantity.value + ' ' + quantity.unit.replace(/([a-z])2$/, '$1²').replace(/([a-z])3$/, '$1³');
+const named = (quantity) => brief(quantity.value) + ' ' + quantity.unit.replace(/([a-z])2$/, '$1²').replace(/([a-z])3$/, '$1³');
 
-function show(found, svg) {
+function show(found, svg, step) {
+  const handbook = near(found.handbookCharge.value, step) + ' ' + found.handbookCharge.unit;
   const lines = [
     ['Free volume', named(found.freeVolume)], ['Area', named(found.area)], ['Retention', named(found.retention)],
-    ['Threshold pressure', named(found.thresholdPressure)], ['Handbook charge', named(found.handbookCharge) + ', ± ' + Math.round(found.uncertainty * 100) + ' %'],
-    ['Ceiling', found.ceiling.value + ' ' + found.ceiling.unit],
+    ['Threshold pressure', named(found.thresholdPressure)], ['Handbook charge', handbook + ', ± ' + Math.round(found.uncertainty * 100) + ' %'],
+    ['Ceiling', never(found.ceiling.value, step) + ' ' + found.ceiling.unit],
   ];
-  sum.textContent = named(found.freeVolume) + ', ' + named(found.thresholdPressure) + ', handbook charge ' + named(found.handbookCharge) + ' (an estimate)';
+  sum.textContent = named(found.freeVolume) + ', ' + named(found.thresholdPressure) + ', handbook charge ' + handbook + ' (an estimate)';
   result.replaceChildren(
     svg ? h('figure', {}, svg) : '',
     h('p', { class: 'small' }, 'To scale. Everything but what is pushed in is drawn at the volume it takes from the gas, not as packed.'),

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.advice.Curve;
 import org.sunder.advice.CurvePicture;
 import org.sunder.advice.JointAnswer;
+import org.sunder.airframe.Display;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.groundtest.GroundTest;
 
@@ -23,11 +24,10 @@ record JointStory(JointSheet sheet, String headline, String curve, String correc
     static JointStory of(JointAnswer answer, @Nullable Curve curve, SetupColumns setups) {
         JointSheet sheet = JointSheet.of(answer.standing());
         List<CorrectionPicture.Row> rows = new ArrayList<>();
-        List<Curve.Mark> marks = curve == null ? List.of() : curve.marks();
-        for (int i = 0; i < marks.size(); i++) {
-            GroundTest test = marks.get(i).test();
+        for (int i = 0; curve != null && i < curve.marks().size(); i++) {
+            GroundTest test = curve.marks().get(i).test();
             rows.add(new CorrectionPicture.Row(
-                    (i + 1) + ". " + Words.of(test.report().charge()),
+                    (i + 1) + ". " + Words.of(Display.loaded(test.report().charge(), curve.measure())),
                     test.report().outcome(),
                     test.counted(),
                     test.correctionAfter()));

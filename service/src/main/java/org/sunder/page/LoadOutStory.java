@@ -55,8 +55,8 @@ record LoadOutStory(
         String verdict =
                 fit.fits() ? "Fits" : "Does not fit" + (wrong.isEmpty() ? "" : ": " + String.join(", ", wrong));
         String left = (fit.lengthLeft() < 0
-                        ? "It is " + Words.brief(display.length(-fit.lengthLeft())) + " too long"
-                        : Words.brief(display.length(fit.lengthLeft())) + " of length are left")
+                        ? "It is " + display.depth(-fit.lengthLeft()) + " too long"
+                        : display.depth(fit.lengthLeft()) + " of length are left")
                 + (fit.volumeLeft() < 0
                         ? ", and " + Words.brief(display.volume(-fit.volumeLeft())) + " too large"
                         : ", and " + Words.brief(display.volume(fit.volumeLeft())) + " of volume");

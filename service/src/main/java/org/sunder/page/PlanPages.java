@@ -21,6 +21,7 @@ import org.sunder.advice.ReasonWords;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
+import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.caution.Caution;
@@ -84,7 +85,13 @@ class PlanPages extends Pages {
         model.addAttribute("airframe", airframe);
         model.addAttribute("seat", seat);
         model.addAttribute("view", Drawn.across(width -> SideViewPicture.of(view, width)));
-        model.addAttribute("shots", shots(answer.tests()));
+        model.addAttribute(
+                "shots",
+                shots(
+                        answer.tests(),
+                        Measure.of(airframes
+                                .currentSetup(answer.standing().joint())
+                                .sheet())));
         if (answer.next() != null && answer.ruler() != null) {
             advise(answer, answer.next(), answer.ruler(), airframe, model);
         }
@@ -167,13 +174,14 @@ class PlanPages extends Pages {
         };
     }
 
-    private static List<Shot> shots(List<GroundTest> tests) {
-        List<Shot> all = new ArrayList<>(tests.stream().map(PlanPages::shot).toList());
+    private static List<Shot> shots(List<GroundTest> tests, Mass measure) {
+        List<Shot> all =
+                new ArrayList<>(tests.stream().map(test -> shot(test, measure)).toList());
         Collections.reverse(all);
         return all;
     }
 
-    private static Shot shot(GroundTest test) {
+    private static Shot shot(GroundTest test, Mass measure) {
         String did = (test.occasion() == Occasion.FLIGHT ? "in flight: " : "")
                 + test.report().outcome()
                 + (test.report().damaged() ? ", it broke something" : "");
@@ -184,7 +192,7 @@ class PlanPages extends Pages {
                         : test.report().notes();
         return new Shot(
                 test.id(),
-                Words.of(test.report().charge()),
+                Words.of(Display.loaded(test.report().charge(), measure)),
                 test.counted() ? test.report().outcome().toString() : "void",
                 did,
                 Words.of(test.report().firedAt()),

@@ -112,12 +112,12 @@ class BackupApiTest {
         assertThat(both.path("timesThreshold").asDouble()).isBetween(3.93, 3.95);
         assertThat(both.path("withinLimits").asBoolean()).isFalse();
         assertThat(both.path("text").asString())
-                .startsWith("They must not overlap: together, 2.60 g, they make 374")
+                .startsWith("They must not overlap: together, 2.60 g, they make 375")
                 .contains("at most 2.08 g are allowed");
         assertThat(page(airframe.replace("/api", "") + "/flight-day")).contains("They must not overlap");
         JsonNode stronger = walked(Samples.JOINT.replace("300", "400")).path("bothAtOnce");
         assertThat(stronger.path("withinLimits").asBoolean()).isTrue();
-        assertThat(stronger.path("text").asString()).startsWith("They may overlap: together, 2.60 g, they make 374");
+        assertThat(stronger.path("text").asString()).startsWith("They may overlap: together, 2.60 g, they make 375");
     }
 
     /** 25 mm of shoulder and 15 N of fit are little; 400 mm use up the gas. */

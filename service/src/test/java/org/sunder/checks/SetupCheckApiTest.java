@@ -61,7 +61,7 @@ class SetupCheckApiTest {
         Document picture = picture(Samples.SETUP);
         assertThat(picture.getElementsByTagName("desc").item(0).getTextContent())
                 .contains("580 mm deep")
-                .contains("bay pushed in 0.2981 L")
+                .contains("bay pushed in 0.298 L")
                 .contains("free for gas 1.52 L");
         NodeList lines = picture.getElementsByTagName("text");
         String words = "";

@@ -81,7 +81,7 @@ class BadInputTest {
                         "\"depth\":{\"value\":150,\"unit\":\"mm\"}",
                         422,
                         "/setup/contents/0/depth",
-                        "at most 61.8 mm deep"),
+                        "at most 61 mm deep"),
                 Arguments.of(
                         "\"mass\":{\"value\":340,\"unit\":\"g\"}",
                         "\"mass\":{\"value\":9,\"unit\":\"kg\"}",

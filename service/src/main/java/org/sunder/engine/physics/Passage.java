@@ -9,7 +9,7 @@ final class Passage {
     // What is measured on a bay and read off a profile differs by about a hundredth; own choice.
     private static final double PLAY = 0.01;
 
-    private static final double STEPS_A_METRE = 10_000;
+    private static final double STEPS_A_METRE = 1000;
 
     private final Cavity cavity;
     private final Intrusion bay;
@@ -33,7 +33,7 @@ final class Passage {
                 path + ".depth",
                 Faults.show(bay.depth()),
                 widths("only") + ": it cannot be pushed in that far",
-                "at most " + SetupBounds.brief(1000 * farthest()) + " mm deep, or at most "
+                "at most " + Math.round(1000 * farthest()) + " mm deep, or at most "
                         + SetupBounds.briefDown(1000 * narrowest * (1 + PLAY)) + " mm wide"));
     }
 
@@ -77,6 +77,6 @@ final class Passage {
     private String widths(String only) {
         return bay.name() + " is " + SetupBounds.brief(1000 * bay.diameter().metres()) + " mm wide, but the cavity "
                 + only + " " + SetupBounds.brief(1000 * narrowest) + " mm at "
-                + SetupBounds.brief(1000 * depth) + " mm deep";
+                + Math.round(1000 * depth) + " mm deep";
     }
 }

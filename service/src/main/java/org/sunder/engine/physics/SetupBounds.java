@@ -44,17 +44,21 @@ public final class SetupBounds {
 
     /** Four significant digits, without an exponent for the sizes met here. */
     static String brief(double value) {
-        return brief(value, RoundingMode.HALF_UP);
+        return brief(value, new MathContext(4));
+    }
+
+    /** Three significant digits, for what nobody knows better. */
+    static String rough(double value) {
+        return brief(value, new MathContext(3));
     }
 
     /** As {@link #brief(double)}, never rounded up: for what must not be exceeded. */
     static String briefDown(double value) {
-        return brief(value, RoundingMode.DOWN);
+        return brief(value, new MathContext(4, RoundingMode.DOWN));
     }
 
-    private static String brief(double value, RoundingMode mode) {
-        BigDecimal rounded =
-                BigDecimal.valueOf(value).round(new MathContext(4, mode)).stripTrailingZeros();
+    private static String brief(double value, MathContext digits) {
+        BigDecimal rounded = BigDecimal.valueOf(value).round(digits).stripTrailingZeros();
         return rounded.toPlainString();
     }
 }

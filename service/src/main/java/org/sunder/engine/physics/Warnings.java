@@ -100,8 +100,8 @@ final class Warnings {
         if (share < LITTLE) {
             add(
                     "little-free",
-                    "Only " + SetupBounds.brief(1e6 * volume.free()) + " mL of "
-                            + SetupBounds.brief(1000 * volume.cavity())
+                    "Only " + SetupBounds.rough(1e6 * volume.free()) + " mL of "
+                            + SetupBounds.rough(1000 * volume.cavity())
                             + " L are free, " + String.format(Locale.ROOT, "%.1f", 100 * share)
                             + " % of the cavity: no charge can be told from what is packed. Measure again what takes the"
                             + " volume, or pack less.");

@@ -44,7 +44,7 @@ class ImpossibleSetupTest {
             assertThat(fault.detail())
                     .startsWith("bay is 92 mm wide, but the cavity only 81.")
                     .contains("at 150 mm deep");
-            assertThat(fault.allowed()).matches("at most [0-9.]+ mm deep, or at most 82.1 mm wide");
+            assertThat(fault.allowed()).matches("at most [0-9]+ mm deep, or at most 82.1 mm wide");
         });
     }
 
@@ -56,7 +56,7 @@ class ImpossibleSetupTest {
         double deep = Double.parseDouble(allowed.group(1));
         double wide = Double.parseDouble(allowed.group(2));
         assertThat(codes(92, deep)).contains("wider-than-cavity");
-        assertThat(faults(ogive(92, deep + 0.2))).isNotEmpty();
+        assertThat(faults(ogive(92, deep + 1))).isNotEmpty();
         assertThat(codes(wide, 150)).contains("wider-than-cavity");
         assertThat(faults(ogive(wide + 0.02, 150))).isNotEmpty();
     }
@@ -109,7 +109,7 @@ class ImpossibleSetupTest {
         assertThat(warnings(tube, "1.50"))
                 .anySatisfy(warning -> {
                     assertThat(warning.code()).isEqualTo("little-free");
-                    assertThat(warning.text()).contains("70.8 mL of 1.571 L", "4.5 %");
+                    assertThat(warning.text()).contains("70.8 mL of 1.57 L", "4.5 %");
                 })
                 .noneSatisfy(warning -> assertThat(warning.code()).isEqualTo("crowded"));
         assertThat(warnings(tube, "1.45"))
