@@ -159,7 +159,7 @@ function nextParts(joint, next, read) {
   else if (step.decision === 'stop') parts.push(title('Enough is known to fly'), h('p', { class: 'charge' }, named(step.flightCharge, joint)));
   else if (step.decision === 'state-limit') parts.push(title('State what the airframe withstands'));
   else parts.push(title('Change the setup'));
-  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint), step.backupProof ? ', ' + step.backupProof.text : ''));
+  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint), step.backupProof ? (next.kind === 'advice' ? '. ' : ', ') + step.backupProof.text : ''));
   parts.push(h('p', { class: 'why' }, why(step, next)));
   if (next.kind === 'advice') parts.push(...ruler(joint));
   if (step.options && step.options.length) parts.push(h('ul', {}, step.options.map((option) => h('li', {}, way(option)))));

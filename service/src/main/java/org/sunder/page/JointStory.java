@@ -15,11 +15,13 @@ import org.sunder.groundtest.GroundTest;
  *
  * @param sheet where it stands
  * @param headline what to do next
+ * @param unproved that the backup named was not fired before, or empty
  * @param curve picture of chance against charge, empty where the setup cannot be
  * @param correction picture of how the correction narrowed, empty before the first test
  * @param setups side by side
  */
-record JointStory(JointSheet sheet, String headline, String curve, String correction, SetupColumns setups) {
+record JointStory(
+        JointSheet sheet, String headline, String unproved, String curve, String correction, SetupColumns setups) {
 
     static JointStory of(JointAnswer answer, @Nullable Curve curve, SetupColumns setups) {
         JointSheet sheet = JointSheet.of(answer.standing());
@@ -37,6 +39,7 @@ record JointStory(JointSheet sheet, String headline, String curve, String correc
         return new JointStory(
                 sheet,
                 AnswerWords.headline(answer),
+                AnswerWords.unproved(answer),
                 curve == null ? "" : CurvePicture.of(curve),
                 rows.size() == 1 ? "" : CorrectionPicture.of("The correction as it narrowed", rows),
                 setups);

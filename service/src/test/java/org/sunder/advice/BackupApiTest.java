@@ -86,6 +86,27 @@ class BackupApiTest {
     }
 
     @Test
+    void theAnswerThatStopsNamesItAndItsProofAndSoDoesEveryPage() throws IOException, InterruptedException {
+        JsonNode stop = client.get(joint + "/next-charge").body();
+        assertThat(stop.path("decision").asString()).isEqualTo("stop");
+        assertThat(stop.path("backup")).isEqualTo(flight().path("backup"));
+        assertThat(stop.path("backupProof")).isEqualTo(flight().path("backupProof"));
+        JsonNode kept = client.get("/api/field-kit").body().at("/joints/0/advice");
+        assertThat(kept.path("backupProof")).isEqualTo(stop.path("backupProof"));
+        String unproved = "Its backup was not fired before: 1.53 times the highest fired without damage.";
+        String[] pages = {"/", airframe.replace("/api", ""), joint.replace("/api", "") + "/plan"};
+        for (String path : pages) {
+            assertThat(page(path)).as(path).contains("backup 1.45 g", unproved);
+        }
+        for (String shot : List.of("1.15", "1.40", "1.45")) {
+            fire(shot, "separated");
+        }
+        for (String path : pages) {
+            assertThat(page(path)).as(path).contains("backup ").doesNotContain("not fired before");
+        }
+    }
+
+    @Test
     void oneShotOfItProvesIt() throws IOException, InterruptedException {
         String sheet = airframe.replace("/api", "") + "/flight-day";
         assertThat(page(sheet)).contains("Backup, later", "Not fired before: 1.53 times the highest charge fired");

@@ -16,6 +16,7 @@ import org.sunder.caution.CautionView;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.LogUncertainty;
 import org.sunder.engine.physics.Warning;
+import org.sunder.engine.planning.BackupCharge;
 import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.planning.SetupChange;
@@ -70,10 +71,14 @@ final class AdviceViews {
         NextStep step = advice.step();
         Mass measure = advice.measure();
         boolean fire = step instanceof NextStep.Fire;
+        BackupCharge backup =
+                step instanceof NextStep.Stop stop ? stop.flightCharge().backup() : null;
         return new NextChargeView(
                 decision(step),
                 fire ? charge(step, measure) : null,
                 step instanceof NextStep.Stop ? charge(step, measure) : null,
+                backup == null ? null : Display.onMeasure(backup.charge(), measure),
+                backup == null ? null : BackupProofView.of(backup, measure),
                 ReasonView.of(advice.reason(), measure),
                 step instanceof NextStep.Fire f ? ProbabilityView.of(f.probabilities()) : null,
                 advice.evidence().evidence(),

@@ -34,6 +34,10 @@ record NextChargeView(
 
         @Schema(description = "The charge that the tests support for flight, where the decision is to stop.") @Nullable Mass flightCharge,
 
+        @Schema(description = "Second charge of a flight, later in time, where the decision is to stop.") @Nullable Mass backup,
+
+        @Schema(description = "How that charge stands to what was fired, where the decision is to stop.") @Nullable BackupProofView backupProof,
+
         @Schema(description = "Why, with the planner's own figures.")
         ReasonView reason,
 
