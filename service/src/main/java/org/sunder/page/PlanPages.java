@@ -5,13 +5,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.sunder.advice.ChangeWords;
 import org.sunder.advice.Curves;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
@@ -30,7 +30,6 @@ import org.sunder.engine.learning.OutcomeProbabilities;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.NextStep;
-import org.sunder.engine.planning.SetupChange;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.Occasion;
@@ -110,7 +109,7 @@ class PlanPages extends Pages {
         model.addAttribute(
                 "ways",
                 next.changes().stream()
-                        .map(change -> way(change, next.measure(), new Display(airframe.units())))
+                        .map(change -> ChangeWords.of(change, next.measure(), new Display(airframe.units())))
                         .toList());
         model.addAttribute("known", known);
         model.addAttribute("never", AnswerWords.limit(next.physics().ceiling().chargeKg(), next.measure()));
@@ -128,22 +127,6 @@ class PlanPages extends Pages {
         model.addAttribute("facts", facts(next.physics(), new Display(airframe.units()), next));
         model.addAttribute("revision", setup.revision());
         model.addAttribute("made", Words.of(setup.createdAt()));
-    }
-
-    /** A way on where no charge will do. */
-    private static String way(SetupChange change, Mass inUse, Display display) {
-        Mass measure = change.measure() == null ? inUse : change.measure();
-        if (change.kind() == SetupChange.Kind.FINER_MEASURE) {
-            return "Measure in steps of " + Words.of(measure) + ".";
-        }
-        String what = change.filler() > 0
-                ? "Fill " + Words.brief(display.volume(change.filler())) + " with something solid"
-                : change.pins().stream()
-                                .map(pins -> pins.count() + " × " + pins.thread())
-                                .collect(Collectors.joining(", "))
-                        + " as pins";
-        return what + ": likely to need " + AnswerWords.near(change.targetCharge(), measure) + ", at most "
-                + AnswerWords.limit(change.physics().ceiling().chargeKg(), measure) + " allowed.";
     }
 
     private List<Setup> lastTwo(UUID joint) {

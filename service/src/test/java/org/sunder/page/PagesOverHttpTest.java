@@ -92,9 +92,16 @@ class PagesOverHttpTest {
                     .body()
                     .path("next");
         }
-        assertThat(page(weak.replace("/api", "") + "/plan").body())
+        String plan = page(weak.replace("/api", "") + "/plan").body();
+        assertThat(plan)
                 .contains("Change the setup", "What would do", "as pins: likely to need")
                 .doesNotContain("And then");
+        assertThat(next.path("options")).isNotEmpty();
+        for (JsonNode option : next.path("options")) {
+            assertThat(plan)
+                    .as("the words of the answer")
+                    .contains("<li>" + option.path("text").asString() + "</li>");
+        }
         assertThat(page("/").body()).contains("Change the setup");
     }
 

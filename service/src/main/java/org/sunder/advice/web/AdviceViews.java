@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.Advising;
+import org.sunder.advice.ChangeWords;
 import org.sunder.advice.Decision;
 import org.sunder.advice.Estimate;
 import org.sunder.advice.FlightReport;
@@ -102,6 +103,7 @@ final class AdviceViews {
         JointPhysics physics = change.physics();
         return new NextChargeView.SetupChangeView(
                 change.kind(),
+                ChangeWords.of(change, inUse, display),
                 change.pins().stream()
                         .map(set -> new PinsView(set.thread().toString(), set.count()))
                         .toList(),

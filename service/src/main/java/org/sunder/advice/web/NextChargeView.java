@@ -79,6 +79,12 @@ record NextChargeView(
     @Schema(name = "SetupChange", description = "Another setup that would do, if the correction learned so far holds.")
     record SetupChangeView(
             SetupChange.Kind kind,
+
+            @Schema(
+                    description = "The same in a sentence.",
+                    example = "2 × M2.5 as pins: likely to need 0.85 g, at most 1.40 g allowed.")
+            String text,
+
             @Schema(description = "The pins of that setup.") List<PinsView> pins,
 
             @Schema(description = "Volume to fill with something solid, where less volume is the change.") @Nullable Volume filler,
