@@ -55,6 +55,23 @@ export function shown(value, measure) {
   return written(scaled(text, places), places);
 }
 
+/** A charge of the service between the marks, with the digits of the measure. */
+export function near(value, measure) {
+  const text = parse(String(value));
+  const places = digits(measure);
+  if (text === null || digits(text) <= places) return shown(value, measure);
+  const size = 10n ** BigInt(digits(text) - places);
+  const whole = scaled(text, digits(text));
+  const down = whole / size;
+  const beyond = 2n * (whole - down * size) - size;
+  return written(beyond > 0n || (beyond === 0n && down % 2n === 1n) ? down + 1n : down, places);
+}
+
+/** A computed volume, force, area or pressure: three digits, for nobody knows more. */
+export function brief(value) {
+  return String(Number(Number(value).toPrecision(3)));
+}
+
 /** A limit of the service with the digits of the measure, never rounded up. */
 export function never(value, measure) {
   const text = parse(String(value));

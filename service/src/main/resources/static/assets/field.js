@@ -79,7 +79,7 @@ async function fillList() {
 
 /** Whether this page works without network now. */
 function readiness() {
-  const more = freshness.left ? ' The ' + freshness.left + ' joints that nothing happened at for longest are not kept.' : '';
+  const more = freshness.left ? (freshness.left === 1 ? ' The joint' : ' The ' + freshness.left + ' joints') + ' that nothing happened at for longest ' + (freshness.left === 1 ? 'is' : 'are') + ' not kept.' : '';
   if (freshness.ready) return 'Every plan is kept on this phone: ready without network.' + more;
   return freshness.state === 'asking' ? 'Plans are being brought to this phone…' : '';
 }
@@ -159,10 +159,10 @@ function nextParts(joint, next, read) {
   else if (step.decision === 'stop') parts.push(title('Enough is known to fly'), h('p', { class: 'charge' }, named(step.flightCharge, joint)));
   else if (step.decision === 'state-limit') parts.push(title('State what the airframe withstands'));
   else parts.push(title('Change the setup'));
-  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint), step.backupProof ? ', ' + step.backupProof.text : ''));
+  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint), step.backupProof ? (next.kind === 'advice' ? '. ' : ', ') + step.backupProof.text : ''));
   parts.push(h('p', { class: 'why' }, why(step, next)));
   if (next.kind === 'advice') parts.push(...ruler(joint));
-  if (step.options && step.options.length) parts.push(h('ul', {}, step.options.map((option) => h('li', {}, way(option)))));
+  if (step.options && step.options.length) parts.push(h('ul', {}, step.options.map((option) => h('li', {}, option.text))));
   if (step.decision === 'stop') parts.push(h('p', {}, h('a', { href: '/airframes/' + joint.airframeId + '/flight-day', class: 'touch' }, 'Sheet for the flight day')));
   return [...parts, ...minded(joint), ...cautions(joint, read)];
 }
@@ -172,16 +172,6 @@ function ruler(joint) {
   const drawn = joint.ruler || [];
   const fits = drawn.filter((picture) => picture.width <= view.clientWidth).pop() || drawn[0];
   return fits ? [h('figure', { class: 'ruler-kept' }, parsed(fits.svg))] : [];
-}
-
-/** A way on where no charge will do. */
-function way(option) {
-  if (option.measure) return 'Measure in steps of ' + option.measure.value + ' ' + option.measure.unit + '.';
-  const change = option.filler
-    ? 'Fill ' + option.filler.value + ' ' + option.filler.unit.replace('in3', 'in³') + ' with something solid'
-    : option.pins.map((set) => set.count + ' × ' + set.thread).join(', ') + ' as pins';
-  return change + ': likely to need ' + option.targetCharge.value + ' ' + option.targetCharge.unit
-    + ', at most ' + option.ceiling.value + ' ' + option.ceiling.unit + ' allowed.';
 }
 
 function why(step, next) {

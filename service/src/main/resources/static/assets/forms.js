@@ -111,7 +111,8 @@ export function showFaults(controls, faults, all) {
   const homeless = [];
   for (const fault of faults) {
     const at = owner(controls, fault.pointer.replace(/^\/setup(?=\/|$)/, ''));
-    const words = fault.detail + (fault.allowed ? ' (allowed: ' + fault.allowed + ')' : '');
+    const more = fault.allowed && fault.allowed !== fault.detail && fault.code !== 'missing';
+    const words = fault.detail + (more ? ' (allowed: ' + fault.allowed + ')' : '');
     if (!at) homeless.push((fault.pointer ? fault.pointer + ': ' : '') + words);
     else if (all || at.touched) mark(at, (at.fault.textContent ? at.fault.textContent + '; ' : '') + words);
   }

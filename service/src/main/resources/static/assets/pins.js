@@ -31,7 +31,35 @@ record({
   done: (body) => (body ? '/stock/pins/' + body.id : '/stock'),
 });
 
-if (pulls) pullForm();
+if (pulls) {
+  pullForm();
+  for (const item of document.querySelectorAll('[data-pull]')) leaveOut(item);
+}
+
+/** A pull that does not belong to the batch stays in the list, and does not count. */
+function leaveOut(item) {
+  const { pull: number, leftOut } = item.dataset;
+  const out = leftOut === 'true';
+  const trouble = h('span', { class: 'fault', role: 'alert' });
+  const press = async () => {
+    button.disabled = true;
+    try {
+      const answer = await ask('POST', '/api/pin-batches/' + id + '/pull-tests/' + number + (out ? '/take-back' : '/leave-out'));
+      if (answer.ok) {
+        location.reload();
+        return;
+      }
+      trouble.textContent = answer.status === 401 ? 'Sign in again, in another tab, and then press again.' : answer.body.detail;
+    } catch (failure) {
+      if (!(failure instanceof NoAnswer)) throw failure;
+      trouble.textContent = 'Not changed: the service cannot be reached.';
+    } finally {
+      button.disabled = false;
+    }
+  };
+  const button = h('button', { type: 'button', onclick: press }, out ? 'Count pull ' + number + ' again' : 'Leave pull ' + number + ' out');
+  item.append(button, trouble);
+}
 
 /** One more pin pulled until it broke. */
 function pullForm() {

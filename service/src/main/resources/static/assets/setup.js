@@ -2,11 +2,13 @@
 
 import { announce, h } from './dom.js';
 import { NoAnswer, ask, part, picture } from './api.js';
+import { brief, near, never } from './decimal.js';
 import { amount, choice, json, showFaults, text } from './forms.js';
 import { keep } from './half-typed.js';
 import { content, list, offerBatches, pins, segment } from './rows.js';
 import { newKey } from './outbox.js';
 
+const USUAL_MEASURE = '0.05'; // g, where none is typed
 const PAUSE = 450; // ms without typing before the service is asked
 
 const root = document.getElementById('setup');
@@ -175,7 +177,7 @@ async function check() {
     const svg = await picture('/api/checks/setup?units=' + units, body);
     if (mine !== asked) return;
     if (joint) compare(answer.body, svg);
-    else show(answer.body, svg);
+    else show(answer.body, svg, setup.measure ? String(setup.measure.value.text) : USUAL_MEASURE);
   } catch (failure) {
     if (!(failure instanceof NoAnswer)) throw failure;
     if (mine === asked) say('The service cannot be reached just now, so nothing can be worked out.');
@@ -192,7 +194,7 @@ function say(words) {
   sum.textContent = '';
 }
 
-const named = (quantity) => quantity.value + ' ' + quantity.unit.replace(/([a-z])2$/, '$1²').replace(/([a-z])3$/, '$1³');
+const named = (quantity) => brief(quantity.value) + ' ' + quantity.unit.replace(/([a-z])2$/, '$1²').replace(/([a-z])3$/, '$1³');
 
 const drawing = (svg) => [svg ? h('figure', {}, svg) : '', h('p', { class: 'small' }, 'To scale. Everything but what is pushed in is drawn at the volume it takes from the gas, not as packed.')];
 
@@ -202,13 +204,14 @@ function compare(tried, svg) {
   sum.textContent = tried.querySelector('.answer').textContent;
 }
 
-function show(found, svg) {
+function show(found, svg, step) {
+  const handbook = near(found.handbookCharge.value, step) + ' ' + found.handbookCharge.unit;
   const lines = [
     ['free-volume', 'Free volume', named(found.freeVolume)], ['area', 'Area', named(found.area)], ['retention', 'Retention', named(found.retention)],
-    ['threshold-pressure', 'Threshold pressure', named(found.thresholdPressure)], ['handbook-charge', 'Handbook charge', named(found.handbookCharge) + ', ± ' + Math.round(found.uncertainty * 100) + ' %'],
-    ['ceiling', 'Ceiling', found.ceiling.value + ' ' + found.ceiling.unit],
+    ['threshold-pressure', 'Threshold pressure', named(found.thresholdPressure)], ['handbook-charge', 'Handbook charge', handbook + ', ± ' + Math.round(found.uncertainty * 100) + ' %'],
+    ['ceiling', 'Ceiling', never(found.ceiling.value, step) + ' ' + found.ceiling.unit],
   ];
-  sum.textContent = named(found.freeVolume) + ', ' + named(found.thresholdPressure) + ', handbook charge ' + named(found.handbookCharge) + ' (an estimate)';
+  sum.textContent = named(found.freeVolume) + ', ' + named(found.thresholdPressure) + ', handbook charge ' + handbook + ' (an estimate)';
   result.replaceChildren(
     ...drawing(svg),
     h('dl', { class: 'results' }, lines.map(([slug, name, value]) => h('div', {}, h('dt', {}, term(slug, name)), h('dd', {}, value)))),

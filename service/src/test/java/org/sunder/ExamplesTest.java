@@ -85,9 +85,13 @@ class ExamplesTest {
         String batchPath = batch.header("Location");
         client.post(batchPath + "/pull-tests", "{\"force\":{\"value\":199.0,\"unit\":\"N\"}}");
         check(guard, "addPullTest", client.post(batchPath + "/pull-tests", request("addPullTest")), 201);
+        client.post(batchPath + "/pull-tests", "{\"force\":{\"value\":21.5,\"unit\":\"N\"}}");
+        String third = batchPath + "/pull-tests/3";
+        check(guard, "takeBackPullTest", client.post(third + "/take-back", ""), 200);
+        check(guard, "leaveOutPullTest", client.post(third + "/leave-out", ""), 200);
         check(guard, "listPinBatches", client.get("/api/pin-batches?limit=1"), 200);
         check(guard, "getPinBatch", client.get(batchPath), 200);
-        check(guard, "replacePinBatch", client.put(batchPath, request("replacePinBatch"), "If-Match", "\"v2\""), 200);
+        check(guard, "replacePinBatch", client.put(batchPath, request("replacePinBatch"), "If-Match", "\"v4\""), 200);
     }
 
     @Test

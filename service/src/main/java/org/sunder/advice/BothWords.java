@@ -4,7 +4,6 @@ import java.util.Locale;
 import org.sunder.airframe.Display;
 import org.sunder.engine.planning.BothCharges;
 import org.sunder.engine.quantity.Mass;
-import org.sunder.engine.quantity.Pressure;
 
 /** Whether primary and backup may burn at once, and what both do then, in the builder's words. */
 public final class BothWords {
@@ -18,17 +17,12 @@ public final class BothWords {
      * @param display units of the pressure
      */
     public static String of(BothCharges both, Mass measure, Display display) {
-        Pressure pressure = display.pressure(both.gaugePressure());
         String together = "together, " + ReasonWords.charge(both.charge(), measure) + ", they make "
-                + pressure.value().toPlainString() + " " + pressure.unit() + ", "
+                + Display.brief(display.pressure(both.gaugePressure())) + ", "
                 + String.format(Locale.ROOT, "%.1f", both.timesThreshold()) + " times what parts the joint";
         return both.withinLimits()
                 ? "They may overlap: " + together + ", within the limits."
-                : "They must not overlap: " + together + "; at most " + limit(both, measure) + " are allowed.";
-    }
-
-    private static String limit(BothCharges both, Mass measure) {
-        Mass bound = Display.never(both.bound(), measure);
-        return bound.value().toPlainString() + " " + bound.unit();
+                : "They must not overlap: " + together + "; at most "
+                        + Display.words(Display.never(both.bound(), measure)) + " are allowed.";
     }
 }

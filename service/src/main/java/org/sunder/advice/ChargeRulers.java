@@ -90,7 +90,7 @@ public class ChargeRulers {
 
     private static ChargeRuler.Firing firing(GroundTest test, JointPhysics then, JointCase joint) {
         boolean earlier = !JointCase.equivalent(then, joint.physics());
-        Mass loaded = test.report().charge();
+        Mass loaded = Display.loaded(test.report().charge(), joint.measure());
         double same = loaded.kilograms() * joint.physics().handbookCharge() / then.handbookCharge();
         return new ChargeRuler.Firing(
                 loaded,

@@ -93,8 +93,8 @@ public final class CurvePicture {
 
     private void mark(Svg svg, Placed placed, double y) {
         var test = placed.mark().test();
-        String words = test.report().charge().value().toPlainString() + " "
-                + test.report().charge().unit() + ", " + test.report().outcome() + (test.counted() ? "" : ", void")
+        String words = words(Display.loaded(test.report().charge(), curve.measure())) + ", "
+                + test.report().outcome() + (test.counted() ? "" : ", void")
                 + (test.report().damaged() ? ", damaged" : "");
         svg.mark(placed.x(), y, test.report().outcome(), test.counted(), words);
     }

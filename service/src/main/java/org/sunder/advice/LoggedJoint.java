@@ -85,19 +85,14 @@ record LoggedJoint(
     JointPhysics physics(Setup setup) {
         StoredPhysics found = physics.get(setups.indexOf(setup));
         if (found instanceof StoredPhysics.Unsound unsound) {
-            throw new ProblemException(ProblemType.UNSOUND_SETUP, unsound.finding());
+            throw new ProblemException(ProblemType.UNSOUND_SETUP, unsound.words());
         }
         return ((StoredPhysics.Sound) found).physics();
     }
 
     /** Why nothing can be advised of the setup in force; empty where it is sound. */
     Optional<String> finding() {
-        try {
-            physics(setup());
-            return Optional.empty();
-        } catch (ProblemException unsound) {
-            return Optional.of(String.valueOf(unsound.getMessage()));
-        }
+        return physics.get(setups.indexOf(setup())).finding();
     }
 
     /** The physics of the setup that a test was fired in; empty where that cannot be read. */

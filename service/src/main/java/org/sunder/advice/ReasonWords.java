@@ -1,7 +1,7 @@
 package org.sunder.advice;
 
-import java.math.RoundingMode;
 import java.util.Locale;
+import org.sunder.airframe.Display;
 import org.sunder.engine.planning.Reason;
 import org.sunder.engine.quantity.Mass;
 
@@ -147,11 +147,7 @@ public final class ReasonWords {
 
     /** With the digits of the measure. */
     static String charge(double kilograms, Mass measure) {
-        return Mass.ofKilograms(kilograms)
-                        .valueIn(measure.unit())
-                        .setScale(Math.max(measure.value().scale(), 0), RoundingMode.HALF_EVEN)
-                        .toPlainString()
-                + " " + measure.unit();
+        return Display.words(Display.near(kilograms, measure));
     }
 
     /** With the digits it has itself. */

@@ -1,6 +1,8 @@
 package org.sunder.airframe;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import org.sunder.engine.quantity.Area;
 import org.sunder.engine.quantity.AreaUnit;
@@ -11,13 +13,16 @@ import org.sunder.engine.quantity.LengthUnit;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Pressure;
 import org.sunder.engine.quantity.PressureUnit;
+import org.sunder.engine.quantity.Quantity;
 import org.sunder.engine.quantity.Speed;
 import org.sunder.engine.quantity.SpeedUnit;
 import org.sunder.engine.quantity.Volume;
 import org.sunder.engine.quantity.VolumeUnit;
 
 /**
- * Computed values in the units a flyer reads, rounded to four significant digits: more would claim what nobody knows.
+ * Computed values in the units a flyer reads, rounded to four significant digits: more would claim what nobody knows. What
+ * people read has fewer: charges the digits of their measure, limits of them rounded down, volumes and forces three digits,
+ * depths a millimetre or a sixteenth of an inch. {@code decimal.js} has the same rules for what a page fills in itself.
  *
  * @param units metric or US customary
  */
@@ -25,6 +30,10 @@ public record Display(UnitSystem units) {
 
     private static final int DIGITS = 4;
     private static final int FINEST = 6;
+    private static final int BRIEF = 3;
+    private static final int ROUGH = 2;
+    private static final double INCH = 0.0254; // m
+    private static final int SIXTEENTHS = 16;
 
     /** An area, from square metres. */
     public Area area(double squareMetres) {
@@ -82,13 +91,66 @@ public record Display(UnitSystem units) {
 
     /** A charge between the marks as people read it: {@link #charge} with the digits of the measure. */
     public static Mass near(double kilograms, Mass measure) {
-        Mass charge = charge(kilograms, measure);
-        return new Mass(charge.value().setScale(digits(measure), RoundingMode.HALF_EVEN), charge.unit());
+        return near(charge(kilograms, measure), measure);
+    }
+
+    /** A charge that an answer names as people read it, with the digits of the measure. */
+    public static Mass near(Mass charge, Mass measure) {
+        return inDigits(charge, measure, digits(measure), RoundingMode.HALF_EVEN);
+    }
+
+    /** A charge as it was loaded, with the digits of the measure at least. */
+    public static Mass loaded(Mass charge, Mass measure) {
+        boolean padded = charge.unit() == measure.unit() && charge.value().scale() < digits(measure);
+        return padded ? new Mass(charge.value().setScale(digits(measure)), charge.unit()) : charge;
     }
 
     /** A limit of the charge as people read it, with the digits of the measure and never rounded up. */
     public static Mass never(double kilograms, Mass measure) {
         return inDigits(kilograms, measure, digits(measure), RoundingMode.DOWN);
+    }
+
+    /** A limit that an answer names as people read it, with the digits of the measure and never rounded up. */
+    public static Mass never(Mass limit, Mass measure) {
+        return inDigits(limit, measure, digits(measure), RoundingMode.DOWN);
+    }
+
+    /** "0.85 g". */
+    public static String words(Quantity<?> quantity) {
+        return words(quantity.value(), quantity);
+    }
+
+    /** A computed volume, force, area or pressure as people read it: three digits. */
+    public static String brief(Quantity<?> quantity) {
+        return words(quantity, BRIEF);
+    }
+
+    /** What is computed from a rule of practice as people read it: two digits. */
+    public static String rough(Quantity<?> quantity) {
+        return words(quantity, ROUGH);
+    }
+
+    /** A length along the axis, from metres, as people read it: to a millimetre or a sixteenth of an inch. */
+    public String depth(double metres) {
+        if (metric()) {
+            return Math.round(1000 * metres) + " mm";
+        }
+        long sixteenths = Math.round(metres / INCH * SIXTEENTHS);
+        long whole = sixteenths / SIXTEENTHS;
+        long part = sixteenths % SIXTEENTHS;
+        long by = BigInteger.valueOf(part).gcd(BigInteger.valueOf(SIXTEENTHS)).longValue();
+        String fraction = part == 0 ? "" : part / by + "/" + SIXTEENTHS / by;
+        return (whole == 0 && part != 0 ? fraction : part == 0 ? "" + whole : whole + " " + fraction) + " in";
+    }
+
+    private static String words(Quantity<?> quantity, int digits) {
+        return words(quantity.value().round(new MathContext(digits, RoundingMode.HALF_EVEN)), quantity);
+    }
+
+    private static String words(BigDecimal value, Quantity<?> quantity) {
+        String unit = quantity.unit().toString();
+        return value.toPlainString() + " "
+                + unit.replaceFirst("([a-z])2$", "$1²").replaceFirst("([a-z])3$", "$1³");
     }
 
     private static int digits(Mass measure) {
@@ -100,8 +162,11 @@ public record Display(UnitSystem units) {
     }
 
     private static Mass inDigits(double kilograms, Mass measure, int digits, RoundingMode mode) {
-        BigDecimal value = Mass.ofKilograms(kilograms).valueIn(measure.unit()).setScale(digits, mode);
-        return new Mass(value, measure.unit());
+        return inDigits(Mass.ofKilograms(kilograms), measure, digits, mode);
+    }
+
+    private static Mass inDigits(Mass charge, Mass measure, int digits, RoundingMode mode) {
+        return new Mass(charge.valueIn(measure.unit()).setScale(digits, mode), measure.unit());
     }
 
     private boolean metric() {

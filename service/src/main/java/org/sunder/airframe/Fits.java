@@ -45,14 +45,19 @@ public class Fits {
             }
         }
         Setup setup = airframes.currentSetup(joint);
+        StoredPhysics stored = physics.find(setup);
+        if (!(stored instanceof StoredPhysics.Sound sound)) {
+            return new JointFit(joint, setup, stored, List.of());
+        }
         Compartment compartment = new Compartment(setup.sheet());
         List<JointFit.Packed> fits = compartment.fit(packed).stream()
                 .map(fit -> {
                     int i = Integer.parseInt(fit.loadOut());
-                    return new JointFit.Packed(packing.get(i), fit, findPhysics(compartment, packed.get(i)));
+                    return new JointFit.Packed(
+                            packing.get(i), fit, sound.physics(), findPhysics(compartment, packed.get(i)));
                 })
                 .toList();
-        return new JointFit(joint, setup, physics.of(setup), fits);
+        return new JointFit(joint, setup, stored, fits);
     }
 
     private static Optional<JointPhysics> findPhysics(Compartment compartment, CompartmentSheet packed) {

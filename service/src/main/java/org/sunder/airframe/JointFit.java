@@ -11,18 +11,19 @@ import org.sunder.engine.physics.LoadOutFit;
  * @param joint the joint
  * @param setup the setup in force
  * @param physics of that setup as it stands
- * @param loadOuts each load-out that packs this compartment, worst first
+ * @param loadOuts each load-out that packs this compartment, worst first; none where the setup itself cannot be
  */
-public record JointFit(Joint joint, Setup setup, JointPhysics physics, List<Packed> loadOuts) {
+public record JointFit(Joint joint, Setup setup, StoredPhysics physics, List<Packed> loadOuts) {
 
     /**
      * One load-out in the compartment.
      *
      * @param loadOut the load-out
      * @param fit what fits
-     * @param physics of the joint with it, or empty where that cannot be
+     * @param now of the setup in force
+     * @param then of the joint with it, or empty where that cannot be
      */
-    public record Packed(InstalledLoadOut loadOut, LoadOutFit fit, Optional<JointPhysics> physics) {}
+    public record Packed(InstalledLoadOut loadOut, LoadOutFit fit, JointPhysics now, Optional<JointPhysics> then) {}
 
     /** Copies the list. */
     public JointFit {

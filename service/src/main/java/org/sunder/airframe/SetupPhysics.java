@@ -11,7 +11,6 @@ import java.util.function.UnaryOperator;
 import org.springframework.stereotype.Component;
 import org.sunder.engine.physics.CoarseMeasure;
 import org.sunder.engine.physics.JointPhysics;
-import org.sunder.engine.physics.Warning;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
 
@@ -72,7 +71,7 @@ public class SetupPhysics {
     public JointPhysics of(Setup setup) {
         StoredPhysics physics = find(setup);
         if (physics instanceof StoredPhysics.Unsound unsound) {
-            throw new ProblemException(ProblemType.UNSOUND_SETUP, unsound.finding());
+            throw new ProblemException(ProblemType.UNSOUND_SETUP, unsound.words());
         }
         return ((StoredPhysics.Sound) physics).physics();
     }
@@ -85,13 +84,6 @@ public class SetupPhysics {
         JointPhysics physics = of(setup.sheet(), "");
         known.put(setup.id(), new Known(setup.sheet(), physics));
         return physics;
-    }
-
-    /** What a person should know of a stored setup; nothing where it cannot be. */
-    public List<Warning> warnings(Setup setup) {
-        return find(setup) instanceof StoredPhysics.Sound sound
-                ? sound.physics().warnings()
-                : List.of();
     }
 
     /**

@@ -1,21 +1,52 @@
 package org.sunder.airframe;
 
+import java.util.List;
+import java.util.Optional;
 import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.Warning;
 
 /** The physics of a setup as it is stored, or why there is none. */
 public sealed interface StoredPhysics {
+
+    /** What is wrong with the row, for people; empty where the setup is sound. */
+    Optional<String> finding();
+
+    /** What a person should know of the setup; nothing where it cannot be. */
+    List<Warning> warnings();
 
     /**
      * The setup is sound.
      *
      * @param physics what was computed
      */
-    record Sound(JointPhysics physics) implements StoredPhysics {}
+    record Sound(JointPhysics physics) implements StoredPhysics {
+
+        @Override
+        public Optional<String> finding() {
+            return Optional.empty();
+        }
+
+        @Override
+        public List<Warning> warnings() {
+            return physics.warnings();
+        }
+    }
 
     /**
      * The setup cannot be read, or cannot be.
      *
-     * @param finding what is wrong with the row, for people
+     * @param words what is wrong with the row, for people
      */
-    record Unsound(String finding) implements StoredPhysics {}
+    record Unsound(String words) implements StoredPhysics {
+
+        @Override
+        public Optional<String> finding() {
+            return Optional.of(words);
+        }
+
+        @Override
+        public List<Warning> warnings() {
+            return List.of();
+        }
+    }
 }

@@ -16,9 +16,6 @@ import org.sunder.engine.quantity.Volume;
 record InsertionView(
         List<RowView> rows,
 
-        @Schema(description = "Depths that do not go: the cavity ends, or no gas volume is left.")
-        List<Length> refused,
-
         @Schema(description = "How much farther the bay may go into the other compartment instead.") @Nullable ShiftView shift,
 
         List<CautionView> cautions) {
@@ -27,10 +24,36 @@ record InsertionView(
     @Schema(name = "InsertionRow", description = "One depth of the bay.")
     record RowView(
             Length depth,
-            Volume freeVolume,
 
-            @Schema(description = "What the textbook formula asks for: an estimate, not a charge to fly.")
-            Mass handbookCharge) {}
+            @Schema(description = "Whether the bay can be there.")
+            boolean fits,
+
+            @Schema(
+                    description =
+                            "What is in the way, where it cannot: the cavity narrows or ends, or no gas volume is left.")
+            @Nullable String why,
+
+            @Schema(description = "Only where the bay can be there.") @Nullable Volume freeVolume,
+
+            @Schema(
+                    description =
+                            "What the textbook formula asks for, only where the bay can be there: an estimate, not a charge to fly.")
+            @Nullable Mass handbookCharge) {
+
+        static RowView of(InsertionTable.Row row, Display display, Mass measure) {
+            Length depth = display.length(row.depth());
+            if (row instanceof InsertionTable.FitsNot not) {
+                return new RowView(depth, false, not.why(), null, null);
+            }
+            InsertionTable.Fits fits = (InsertionTable.Fits) row;
+            return new RowView(
+                    depth,
+                    true,
+                    null,
+                    display.volume(fits.freeVolume()),
+                    Display.charge(fits.handbookCharge(), measure));
+        }
+    }
 
     /** The bay moved to the other side. */
     @Schema(
@@ -64,12 +87,8 @@ record InsertionView(
     static InsertionView of(InsertionTable table, @Nullable ShiftView shift, Display display, Mass measure) {
         return new InsertionView(
                 table.rows().stream()
-                        .map(row -> new RowView(
-                                display.length(row.depth()),
-                                display.volume(row.freeVolume()),
-                                Display.charge(row.handbookCharge(), measure)))
+                        .map(row -> RowView.of(row, display, measure))
                         .toList(),
-                table.refused().stream().map(display::length).toList(),
                 shift,
                 CautionView.all());
     }

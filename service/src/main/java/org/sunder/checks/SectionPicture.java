@@ -9,7 +9,6 @@ import org.sunder.engine.physics.Cavity;
 import org.sunder.engine.physics.Content;
 import org.sunder.engine.physics.FreeVolume;
 import org.sunder.engine.physics.JointPhysics;
-import org.sunder.engine.quantity.Quantity;
 import org.sunder.picture.Svg;
 import org.sunder.picture.Svg.Anchor;
 import org.sunder.picture.Svg.Line;
@@ -142,14 +141,14 @@ public final class SectionPicture {
                 from = to;
             }
         }
-        String free = "free for gas " + words(display.volume(physics.freeVolume()));
+        String free = "free for gas " + Display.brief(display.volume(physics.freeVolume()));
         parts.add(new Part(free, from, cavity.depth(), Double.POSITIVE_INFINITY, false));
         return parts;
     }
 
     private String label(FreeVolume.Share share) {
         String name = share.name().length() > LONGEST ? share.name().substring(0, LONGEST - 1) + "…" : share.name();
-        return name + " " + words(display.volume(share.volume()));
+        return name + " " + Display.brief(display.volume(share.volume()));
     }
 
     /** The depth up to which a volume reaches from another depth. */
@@ -180,14 +179,8 @@ public final class SectionPicture {
     }
 
     private String words(List<Part> parts) {
-        StringBuilder words =
-                new StringBuilder("From the joint " + words(display.length(cavity.depth())) + " deep. In it: ");
+        StringBuilder words = new StringBuilder("From the joint " + display.depth(cavity.depth()) + " deep. In it: ");
         parts.forEach(part -> words.append(part.label()).append("; "));
         return words + "each drawn at the volume it takes from the gas.";
-    }
-
-    private static String words(Quantity<?> quantity) {
-        return quantity.value().toPlainString() + " "
-                + quantity.unit().toString().replace("in3", "in³");
     }
 }

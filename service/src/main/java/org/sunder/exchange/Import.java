@@ -180,7 +180,7 @@ class Import {
     private static @Nullable Object value(Column column, String at, JsonNode row) {
         JsonNode node = row.path(column.field());
         if (node.isMissingNode() && column.optional()) {
-            return null;
+            return column.absent();
         }
         try {
             return column.form().parse().apply(node);

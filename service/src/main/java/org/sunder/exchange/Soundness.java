@@ -5,6 +5,7 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.sunder.airframe.LoadOuts;
+import org.sunder.stock.PinBatch;
 import org.sunder.stock.PinBatches;
 
 /** What must hold of a flyer's rows beyond the form of each value. */
@@ -35,6 +36,11 @@ class Soundness {
                             + " where b.flyer_id = ? group by b.id, b.pulls"
                             + " having count(p.id) <> b.pulls or max(p.sequence) <> b.pulls - 1",
                     "the batch must have each of its pull tests"),
+            new Rule(
+                    "select batch_id from pull_test where flyer_id = ? group by batch_id"
+                            + " having max(case when left_out then 1 else 0 end) = 1"
+                            + " and sum(case when left_out then 0 else 1 end) < " + PinBatch.FEWEST,
+                    "at least " + PinBatch.FEWEST + " pulls of a batch must count"),
             new Rule(
                     "select id from pin_batch where flyer_id = ? and pulls > " + PinBatches.MOST_PULLS,
                     "a batch takes " + PinBatches.MOST_PULLS + " pull tests at most"),

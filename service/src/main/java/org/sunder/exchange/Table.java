@@ -2,6 +2,7 @@ package org.sunder.exchange;
 
 import static org.sunder.exchange.Column.needed;
 import static org.sunder.exchange.Column.optional;
+import static org.sunder.exchange.Column.since;
 
 import java.util.List;
 import java.util.stream.Collectors;
@@ -75,7 +76,8 @@ record Table(String name, String field, List<Column> columns) {
                             needed("sequence", COUNT),
                             needed("force_value", Form.POSITIVE),
                             needed("force_unit", Form.unit(ForceUnit.class)),
-                            needed("at", Form.TIME))),
+                            needed("at", Form.TIME),
+                            since("left_out", Form.YES_OR_NO, false))),
             new Table(
                     "airframe",
                     "airframes",

@@ -28,6 +28,7 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
+import org.sunder.airframe.StoredPhysics;
 import org.sunder.engine.physics.BayVents;
 import org.sunder.engine.physics.Ceiling;
 import org.sunder.engine.physics.FlightAir;
@@ -110,14 +111,17 @@ class AirframePages extends Pages {
         UUID joint = answer.standing().joint().id();
         return JointStory.of(
                 answer,
-                curves.of(joint),
-                SetupColumns.of(airframes.setupsOf(joint), physics::of, new Display(airframe.units())));
+                answer.next() == null ? null : curves.of(joint),
+                SetupColumns.of(airframes.setupsOf(joint), physics::find, new Display(airframe.units())));
     }
 
     private FlightSheetJoint flight(Standing standing, FlightDay day) {
         UUID joint = standing.joint().id();
         Setup setup = airframes.currentSetup(standing.joint());
-        JointPhysics ground = physics.of(setup);
+        if (!(physics.find(setup) instanceof StoredPhysics.Sound sound)) {
+            return FlightSheetJoint.of(standing, setup);
+        }
+        JointPhysics ground = sound.physics();
         FlightCase.Climb climb = day.climb(joint);
         FlightAir air = climb == null ? null : FlightAir.of(ground, climb);
         Ceiling ceiling = air == null ? ground.ceiling() : air.ceiling();

@@ -1,5 +1,6 @@
 package org.sunder.page;
 
+import org.sunder.advice.BackupWords;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
 import org.sunder.advice.ReasonWords;
@@ -45,7 +46,19 @@ final class AnswerWords {
     static String because(JointAnswer answer) {
         NextAdvice next = answer.next();
         return together(
-                next == null ? answer.standing().evidence().reason() : ReasonWords.of(next.reason(), next.measure()));
+                next == null
+                        ? answer.standing().evidence().reason()
+                        : (ReasonWords.of(next.reason(), next.measure()) + " " + unproved(answer)).strip());
+    }
+
+    /** That the backup named was not fired before; empty where it was, or where none is named. */
+    static String unproved(JointAnswer answer) {
+        NextAdvice next = answer.next();
+        return next != null
+                        && next.step() instanceof NextStep.Stop stop
+                        && !stop.flightCharge().backup().firedBefore()
+                ? "Its backup was " + BackupWords.inShort(stop.flightCharge().backup()) + "."
+                : "";
     }
 
     /** A number and its unit stay on one line. */

@@ -2,8 +2,10 @@ package org.sunder.page;
 
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.sunder.stock.PinBatch;
+import org.sunder.stock.PullTest;
 
 /**
  * A batch of pins, in words.
@@ -20,9 +22,18 @@ record BatchSheet(
         @Nullable String lot,
         String strength,
         @Nullable String finding,
-        List<String> pulls,
+        List<Pull> pulls,
         String units,
         boolean archived) {
+
+    /**
+     * One pull.
+     *
+     * @param number from 1
+     * @param leftOut whether it stays but does not count
+     * @param far whether it lies far from the others
+     */
+    record Pull(int number, String force, boolean leftOut, boolean far) {}
 
     static BatchSheet of(PinBatch batch) {
         boolean pounds = batch.pulls().stream()
@@ -34,18 +45,29 @@ record BatchSheet(
                 batch.details().lot(),
                 strength(batch),
                 batch.finding().orElse(null),
-                batch.pulls().stream().map(pull -> Words.of(pull.force())).toList(),
+                pulls(batch),
                 pounds ? "us" : "metric",
                 batch.archivedAt() != null);
     }
 
+    private static List<Pull> pulls(PinBatch batch) {
+        return IntStream.rangeClosed(1, batch.pulls().size())
+                .mapToObj(number -> {
+                    PullTest pull = batch.pulls().get(number - 1);
+                    boolean far = batch.far().orElse(0) == number;
+                    return new Pull(number, Words.of(pull.force()), pull.leftOut(), far);
+                })
+                .toList();
+    }
+
     private static String strength(PinBatch batch) {
-        int pulled = batch.pulls().size();
+        int pulled = batch.counted().size();
+        int out = batch.pulls().size() - pulled;
         return batch.strength()
                 .map(found -> Words.digits(found.mean().value().doubleValue()) + " ± "
                         + Words.digits(found.standardDeviation().value().doubleValue()) + " "
                         + found.mean().unit() + ", from " + pulled
-                        + " pulled pins.")
+                        + " pulled pins" + (out == 0 ? "." : ", " + out + " left out."))
                 .orElse(
                         pulled == 0
                                 ? "No pin pulled yet; two make a strength."

@@ -2,6 +2,8 @@ package org.sunder.page;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.sunder.advice.Standing;
+import org.sunder.airframe.Setup;
 
 /**
  * A joint on the sheet of a flight day, in words.
@@ -33,6 +35,20 @@ record FlightSheetJoint(
             String both,
             String modelChance,
             String testsAlone) {}
+
+    /** Of a joint whose setup, as stored, cannot be. */
+    static FlightSheetJoint of(Standing standing, Setup setup) {
+        return new FlightSheetJoint(
+                JointSheet.of(standing),
+                setup.revision(),
+                SetupColumns.pins(setup.sheet()),
+                "no charge at all",
+                null,
+                null,
+                List.of(),
+                null,
+                standing.evidence().reason() + " " + standing.evidence().whatWouldRaiseIt());
+    }
 
     FlightSheetJoint with(Charge found) {
         return new FlightSheetJoint(sheet, revision, pins, ceiling, opens, air, warnings, found, null);

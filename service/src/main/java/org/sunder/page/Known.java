@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
+import org.sunder.airframe.Display;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.learning.Outcome;
 import org.sunder.engine.physics.CeilingSource;
@@ -28,20 +29,21 @@ record Known(boolean has, String what, String detail) {
         List<GroundTest> counted =
                 answer.tests().stream().filter(GroundTest::counted).toList();
         List<Known> all = new ArrayList<>();
-        all.add(moves(counted));
+        all.add(moves(counted, next.measure()));
         all.add(limit(next));
-        all.add(parts(counted, revision));
+        all.add(parts(counted, revision, next.measure()));
         all.add(close(next));
         all.add(confirmed(next));
         return all;
     }
 
-    private static Known moves(List<GroundTest> counted) {
+    private static Known moves(List<GroundTest> counted, Mass measure) {
         return counted.stream()
                 .filter(test -> test.report().outcome() != Outcome.NONE)
                 .map(test -> test.report().charge())
                 .min(Comparator.comparingDouble(Mass::kilograms))
-                .map(least -> new Known(true, "Where it starts to move", "at " + Words.of(least) + " or less"))
+                .map(least -> new Known(
+                        true, "Where it starts to move", "at " + Words.of(Display.loaded(least, measure)) + " or less"))
                 .orElseGet(() -> new Known(false, "Where it starts to move", "nothing has moved it yet"));
     }
 
@@ -57,12 +59,15 @@ record Known(boolean has, String what, String detail) {
                         : "no limit is stated; " + charge + ", three times the threshold, stands guard for it");
     }
 
-    private static Known parts(List<GroundTest> counted, int revision) {
+    private static Known parts(List<GroundTest> counted, int revision, Mass measure) {
         return counted.stream()
                 .filter(test -> test.report().outcome() == Outcome.SEPARATED && test.setupRevision() == revision)
                 .map(test -> test.report().charge())
                 .min(Comparator.comparingDouble(Mass::kilograms))
-                .map(least -> new Known(true, "A test that separates it", "at " + Words.of(least) + ", in this setup"))
+                .map(least -> new Known(
+                        true,
+                        "A test that separates it",
+                        "at " + Words.of(Display.loaded(least, measure)) + ", in this setup"))
                 .orElseGet(() -> new Known(false, "A test that separates it", "in this setup, with everything packed"));
     }
 

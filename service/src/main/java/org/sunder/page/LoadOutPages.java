@@ -38,6 +38,12 @@ class LoadOutPages extends Pages {
         model.addAttribute("airframe", airframe);
         model.addAttribute("jointless", found.isEmpty());
         model.addAttribute(
+                "findings",
+                found.stream()
+                        .flatMap(joint -> joint.physics().finding().stream()
+                                .map(finding -> joint.joint().name() + ": " + finding))
+                        .toList());
+        model.addAttribute(
                 "loadOuts",
                 loadOuts.of(id).stream()
                         .map(loadOut -> LoadOutStory.of(loadOut, found, display))

@@ -9,7 +9,6 @@ import org.sunder.airframe.InstalledLoadOut;
 import org.sunder.airframe.JointFit;
 import org.sunder.airframe.Measure;
 import org.sunder.engine.physics.ItemFit;
-import org.sunder.engine.physics.JointPhysics;
 
 /**
  * A load-out with what it does to each compartment that it fills, in words.
@@ -56,8 +55,8 @@ record LoadOutStory(
         String verdict =
                 fit.fits() ? "Fits" : "Does not fit" + (wrong.isEmpty() ? "" : ": " + String.join(", ", wrong));
         String left = (fit.lengthLeft() < 0
-                        ? "It is " + Words.brief(display.length(-fit.lengthLeft())) + " too long"
-                        : Words.brief(display.length(fit.lengthLeft())) + " of length are left")
+                        ? "It is " + display.depth(-fit.lengthLeft()) + " too long"
+                        : display.depth(fit.lengthLeft()) + " of length are left")
                 + (fit.volumeLeft() < 0
                         ? ", and " + Words.brief(display.volume(-fit.volumeLeft())) + " too large"
                         : ", and " + Words.brief(display.volume(fit.volumeLeft())) + " of volume");
@@ -66,9 +65,8 @@ record LoadOutStory(
 
     private static String charge(JointFit joint, JointFit.Packed packed, Display display) {
         var measure = Measure.of(joint.setup().sheet());
-        JointPhysics now = joint.physics();
-        String before = Words.of(Display.near(now.handbookCharge(), measure));
-        return packed.physics()
+        String before = Words.of(Display.near(packed.now().handbookCharge(), measure));
+        return packed.then()
                 .map(then -> "Free volume " + Words.brief(display.volume(then.freeVolume())) + ", handbook charge "
                         + Words.of(Display.near(then.handbookCharge(), measure)) + " (" + before
                         + " in the setup in force)")

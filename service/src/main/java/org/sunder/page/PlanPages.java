@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
@@ -13,6 +12,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.sunder.advice.ChangeWords;
 import org.sunder.advice.Curves;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
@@ -22,6 +22,7 @@ import org.sunder.advice.ReasonWords;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
+import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.caution.Caution;
@@ -30,7 +31,6 @@ import org.sunder.engine.learning.OutcomeProbabilities;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.NextStep;
-import org.sunder.engine.planning.SetupChange;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.Occasion;
@@ -87,7 +87,13 @@ class PlanPages extends Pages {
         model.addAttribute("jointsSoFar", view.cuts().size());
         model.addAttribute("seat", seat);
         model.addAttribute("view", Drawn.across(width -> SideViewPicture.of(view, width)));
-        model.addAttribute("shots", shots(answer.tests()));
+        model.addAttribute(
+                "shots",
+                shots(
+                        answer.tests(),
+                        Measure.of(airframes
+                                .currentSetup(answer.standing().joint())
+                                .sheet())));
         if (answer.next() != null && answer.ruler() != null) {
             advise(answer, answer.next(), answer.ruler(), airframe, model);
         }
@@ -106,7 +112,7 @@ class PlanPages extends Pages {
         model.addAttribute(
                 "ways",
                 next.changes().stream()
-                        .map(change -> way(change, next.measure(), new Display(airframe.units())))
+                        .map(change -> ChangeWords.of(change, next.measure(), new Display(airframe.units())))
                         .toList());
         model.addAttribute("known", known);
         model.addAttribute("never", AnswerWords.limit(next.physics().ceiling().chargeKg(), next.measure()));
@@ -120,26 +126,10 @@ class PlanPages extends Pages {
                 JointStory.of(
                         answer,
                         curves.of(id),
-                        SetupColumns.of(lastTwo(id), physics::of, new Display(airframe.units()))));
+                        SetupColumns.of(lastTwo(id), physics::find, new Display(airframe.units()))));
         model.addAttribute("facts", facts(next.physics(), new Display(airframe.units()), next));
         model.addAttribute("revision", setup.revision());
         model.addAttribute("made", Words.of(setup.createdAt()));
-    }
-
-    /** A way on where no charge will do. */
-    private static String way(SetupChange change, Mass inUse, Display display) {
-        Mass measure = change.measure() == null ? inUse : change.measure();
-        if (change.kind() == SetupChange.Kind.FINER_MEASURE) {
-            return "Measure in steps of " + Words.of(measure) + ".";
-        }
-        String what = change.filler() > 0
-                ? "Fill " + Words.brief(display.volume(change.filler())) + " with something solid"
-                : change.pins().stream()
-                                .map(pins -> pins.count() + " × " + pins.thread())
-                                .collect(Collectors.joining(", "))
-                        + " as pins";
-        return what + ": likely to need " + AnswerWords.near(change.targetCharge(), measure) + ", at most "
-                + AnswerWords.limit(change.physics().ceiling().chargeKg(), measure) + " allowed.";
     }
 
     private List<Setup> lastTwo(UUID joint) {
@@ -170,13 +160,14 @@ class PlanPages extends Pages {
         };
     }
 
-    private static List<Shot> shots(List<GroundTest> tests) {
-        List<Shot> all = new ArrayList<>(tests.stream().map(PlanPages::shot).toList());
+    private static List<Shot> shots(List<GroundTest> tests, Mass measure) {
+        List<Shot> all =
+                new ArrayList<>(tests.stream().map(test -> shot(test, measure)).toList());
         Collections.reverse(all);
         return all;
     }
 
-    private static Shot shot(GroundTest test) {
+    private static Shot shot(GroundTest test, Mass measure) {
         String did = (test.occasion() == Occasion.FLIGHT ? "in flight: " : "")
                 + test.report().outcome()
                 + (test.report().damaged() ? ", it broke something" : "");
@@ -187,7 +178,7 @@ class PlanPages extends Pages {
                         : test.report().notes();
         return new Shot(
                 test.id(),
-                Words.of(test.report().charge()),
+                Words.of(Display.loaded(test.report().charge(), measure)),
                 test.counted() ? test.report().outcome().toString() : "void",
                 did,
                 Words.of(test.report().firedAt()),

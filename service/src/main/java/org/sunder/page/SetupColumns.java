@@ -15,6 +15,7 @@ import org.sunder.airframe.Measure;
 import org.sunder.airframe.PinSheet;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
+import org.sunder.airframe.StoredPhysics;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.quantity.Quantity;
 
@@ -34,21 +35,27 @@ record SetupColumns(List<String> heads, List<Row> rows) {
      */
     record Row(String label, List<String> cells, boolean differs) {}
 
-    private record Column(SetupSheet sheet, JointPhysics physics, Display display) {}
+    private record Column(SetupSheet sheet, StoredPhysics stored, Display display) {
 
-    static SetupColumns of(List<Setup> setups, Function<Setup, JointPhysics> physics, Display display) {
+        /** Something the physics says; nothing where the setup cannot be. */
+        String says(Function<JointPhysics, String> words) {
+            return stored instanceof StoredPhysics.Sound sound ? words.apply(sound.physics()) : "";
+        }
+    }
+
+    static SetupColumns of(List<Setup> setups, Function<Setup, StoredPhysics> physics, Display display) {
         List<Column> columns = setups.stream()
                 .map(setup -> new Column(setup.sheet(), physics.apply(setup), display))
                 .toList();
         Map<String, Function<Column, String>> lines = new LinkedHashMap<>();
-        lines.put("free volume", c -> Words.brief(c.display().volume(c.physics().freeVolume())));
+        lines.put("what is wrong", c -> c.stored().finding().orElse(""));
+        lines.put("free volume", c -> c.says(p -> Words.brief(c.display().volume(p.freeVolume()))));
         lines.put(
                 "retention",
-                c -> Words.brief(c.display().force(c.physics().retention().mean())));
+                c -> c.says(p -> Words.brief(c.display().force(p.retention().mean()))));
+        lines.put("threshold pressure", c -> c.says(p -> Words.brief(c.display().pressure(p.thresholdPressure()))));
         lines.put(
-                "threshold pressure",
-                c -> Words.brief(c.display().pressure(c.physics().thresholdPressure())));
-        lines.put("handbook charge", c -> Words.of(Display.near(c.physics().handbookCharge(), Measure.of(c.sheet()))));
+                "handbook charge", c -> c.says(p -> Words.of(Display.near(p.handbookCharge(), Measure.of(c.sheet())))));
         lines.put("pins", c -> pins(c.sheet()));
         lines.put("fit force", c -> or(c.sheet().fitForce(), "none"));
         lines.put("cavity", c -> cavity(c.sheet()));

@@ -1,5 +1,6 @@
 package org.sunder.page;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,12 +17,15 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.FleetCorrections;
 import org.sunder.advice.JointAnswer;
+import org.sunder.advice.NextAdvice;
 import org.sunder.advice.Overview;
 import org.sunder.advice.Overviews;
 import org.sunder.advice.Standing;
 import org.sunder.advice.Standings;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Display;
+import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.picture.ChargeRuler;
 import org.sunder.picture.ChargeRulerPicture;
@@ -123,16 +127,22 @@ class StartPages extends Pages {
     }
 
     private static @Nullable String last(List<JointAnswer> answers) {
-        return answers.stream()
-                .map(JointAnswer::last)
-                .filter(test -> test != null)
-                .max(Comparator.comparing(test -> test.report().firedAt().toInstant()))
-                .map(StartPages::words)
-                .orElse(null);
+        String words = null;
+        Instant newest = Instant.MIN;
+        for (JointAnswer answer : answers) {
+            GroundTest last = answer.last();
+            if (last != null && last.report().firedAt().toInstant().isAfter(newest)) {
+                newest = last.report().firedAt().toInstant();
+                words = words(answer, last);
+            }
+        }
+        return words;
     }
 
-    private static String words(GroundTest test) {
-        return "last " + Words.of(test.report().charge()) + ": "
+    private static String words(JointAnswer answer, GroundTest test) {
+        Mass charge = test.report().charge();
+        NextAdvice next = answer.next();
+        return "last " + Words.of(next == null ? charge : Display.loaded(charge, next.measure())) + ": "
                 + (test.counted() ? test.report().outcome().toString() : "void") + ", "
                 + Words.of(test.report().firedAt());
     }

@@ -3,6 +3,9 @@ package org.sunder.page;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.History;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.Measure;
+import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
@@ -48,27 +51,35 @@ record TimelineEntry(
             case AIRFRAME_ARCHIVED -> "Airframe put away";
             case JOINT_ADDED -> "joint added, setup revision 1";
             case SETUP_CHANGED -> "setup changed, revision " + revision;
-            case TEST_FIRED, FLOWN -> test == null ? "" : fired(entry.kind() == History.Kind.FLOWN, test);
-            case TEST_VOIDED -> test == null ? "" : told(test) + " made void";
-            case TEST_RESTORED -> test == null ? "" : told(test) + " counted again";
+            case TEST_FIRED, FLOWN -> test == null ? "" : fired(entry, test);
+            case TEST_VOIDED -> test == null ? "" : told(entry, test) + " made void";
+            case TEST_RESTORED -> test == null ? "" : told(entry, test) + " counted again";
         };
     }
 
-    private static String told(GroundTest test) {
+    private static String told(History.Entry entry, GroundTest test) {
         String what = test.occasion() == Occasion.FLIGHT ? "flight with " : "test of ";
-        return what + Words.of(test.report().charge());
+        return what + charge(entry, test);
     }
 
-    private static String fired(boolean flown, GroundTest test) {
+    private static String fired(History.Entry entry, GroundTest test) {
         Report report = test.report();
         return String.format(
                 Locale.ROOT,
                 "%s%s, %s%s%s",
-                flown ? "flown with " : "fired ",
-                Words.of(report.charge()),
+                entry.kind() == History.Kind.FLOWN ? "flown with " : "fired ",
+                charge(entry, test),
                 report.outcome(),
                 report.damaged() ? ", it broke something" : "",
                 test.counted() ? "" : ", not counted");
+    }
+
+    private static String charge(History.Entry entry, GroundTest test) {
+        Mass charge = test.report().charge();
+        return Words.of(
+                entry.setup() == null
+                        ? charge
+                        : Display.loaded(charge, Measure.of(entry.setup().sheet())));
     }
 
     private static String detail(GroundTest test) {

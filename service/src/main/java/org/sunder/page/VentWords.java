@@ -7,6 +7,7 @@ import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.physics.BayVents;
 import org.sunder.engine.physics.DrillSize;
 import org.sunder.engine.physics.Warning;
+import org.sunder.engine.quantity.Pressure;
 
 /**
  * The vents of a bay, in words.
@@ -29,14 +30,14 @@ record VentWords(String holes, String drills, String lag, List<String> cautions)
                 vents.drills().stream().map(DrillSize::name).collect(Collectors.joining(", ")),
                 "Climbing that fast, the pressure inside stays "
                         + lag(vents.lag().pressure(), display) + " behind: a barometer reads "
-                        + Words.brief(display.altitude(vents.lag().altitudeError())) + " too low.",
+                        + Display.rough(display.altitude(vents.lag().altitudeError())) + " too low.",
                 vents.cautions().stream().map(Warning::text).toList());
     }
 
     /** A lag is of the order of a pascal: in kilopascals it would be nothing but noughts. */
     private static String lag(double pascals, Display display) {
         return display.units() == UnitSystem.METRIC && pascals < SMALL
-                ? Words.digits(pascals) + " Pa"
-                : Words.brief(display.pressure(pascals));
+                ? Display.rough(Pressure.ofPascals(pascals))
+                : Display.rough(display.pressure(pascals));
     }
 }

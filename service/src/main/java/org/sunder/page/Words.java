@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import org.sunder.airframe.Display;
 import org.sunder.engine.learning.CorrectionFactor;
 import org.sunder.engine.quantity.Quantity;
 
@@ -21,16 +22,12 @@ final class Words {
 
     /** "0.85 g". */
     static String of(Quantity<?> quantity) {
-        return quantity.value().toPlainString() + " " + unit(quantity);
-    }
-
-    private static String unit(Quantity<?> quantity) {
-        return quantity.unit().toString().replaceFirst("([a-z])2$", "$1²").replaceFirst("([a-z])3$", "$1³");
+        return Display.words(quantity);
     }
 
     /** Three digits at most: "0.381 m". */
     static String brief(Quantity<?> quantity) {
-        return digits(quantity.value().doubleValue()) + " " + unit(quantity);
+        return Display.brief(quantity);
     }
 
     /** The clock of the place where it was. */

@@ -1,6 +1,5 @@
 package org.sunder.picture;
 
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.sunder.airframe.Display;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.picture.ChargeRuler.Firing;
 import org.sunder.picture.Flags.Placed;
@@ -448,27 +448,19 @@ public final class ChargeRulerPicture {
 
     /** The ceiling, never rounded up. */
     private Mass limit() {
-        return new Mass(
-                ruler.ceiling().valueIn(ruler.measure().unit()).setScale(decimals(), RoundingMode.DOWN),
-                ruler.measure().unit());
+        return Display.never(ruler.ceiling(), ruler.measure());
     }
 
     /** A charge between the marks, with the digits that the measure gives. */
     private Mass rounded(Mass charge) {
-        return new Mass(
-                charge.valueIn(ruler.measure().unit()).setScale(decimals(), RoundingMode.HALF_EVEN),
-                ruler.measure().unit());
+        return Display.near(charge, ruler.measure());
     }
 
     private String bare(Mass charge) {
         return rounded(charge).value().toPlainString();
     }
 
-    private int decimals() {
-        return Math.max(0, ruler.measure().value().stripTrailingZeros().scale());
-    }
-
     private static String words(Mass charge) {
-        return charge.value().toPlainString() + " " + charge.unit();
+        return Display.words(charge);
     }
 }

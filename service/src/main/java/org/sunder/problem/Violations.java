@@ -18,7 +18,7 @@ final class Violations {
                 pointer(violation.getPropertyPath()),
                 violation.getMessage(),
                 code(violation.getConstraintDescriptor().getAnnotation()),
-                allowed(violation.getConstraintDescriptor().getAttributes(), violation.getMessage()),
+                allowed(violation),
                 scalar ? String.valueOf(value) : null);
     }
 
@@ -45,13 +45,17 @@ final class Violations {
         };
     }
 
-    private static @Nullable String allowed(Map<String, Object> attributes, String message) {
+    private static @Nullable String allowed(ConstraintViolation<?> violation) {
+        Map<String, Object> attributes = violation.getConstraintDescriptor().getAttributes();
+        if (code(violation.getConstraintDescriptor().getAnnotation()).equals("missing")) {
+            return "a value";
+        }
         if (attributes.containsKey("min") && attributes.containsKey("max")) {
             return attributes.get("min") + " to " + attributes.get("max");
         }
         if (attributes.get("regexp") instanceof String regexp) {
             return regexp;
         }
-        return message;
+        return violation.getMessage();
     }
 }

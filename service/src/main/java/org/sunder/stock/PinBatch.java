@@ -39,29 +39,44 @@ public record PinBatch(
         pulls = List.copyOf(pulls);
     }
 
-    /** Strength by its pull tests, in the unit of the first and to five digits; empty with fewer than two. */
+    /** The pulls that count, in the order they were entered. */
+    public List<PullTest> counted() {
+        return pulls.stream().filter(pull -> !pull.leftOut()).toList();
+    }
+
+    /** Strength by the pulls that count, in the unit of the first and to five digits; empty with fewer than two. */
     public Optional<MeasuredBatch> strength() {
-        if (pulls.size() < FEWEST) {
+        List<PullTest> counted = counted();
+        if (counted.size() < FEWEST) {
             return Optional.empty();
         }
-        ForceUnit unit = pulls.get(0).force().unit();
+        ForceUnit unit = counted.get(0).force().unit();
         MeasuredBatch batch =
-                PullTests.batch(pulls.stream().map(PullTest::force).toList());
+                PullTests.batch(counted.stream().map(PullTest::force).toList());
         return Optional.of(new MeasuredBatch(
                 batch.mean().in(unit, DIGITS), batch.standardDeviation().in(unit, DIGITS), batch.tests()));
     }
 
+    /** The number, from 1, of a pull that counts and lies far from the others that do. */
+    public OptionalInt far() {
+        List<PullTest> counted = counted();
+        OptionalInt astray =
+                PullTests.astray(counted.stream().map(PullTest::force).toList());
+        return astray.isPresent()
+                ? OptionalInt.of(pulls.indexOf(counted.get(astray.getAsInt())) + 1)
+                : OptionalInt.empty();
+    }
+
     /** What to mind of its pulls: one that lies far from the others. */
     public Optional<String> finding() {
-        List<Force> forces = pulls.stream().map(PullTest::force).toList();
-        OptionalInt astray = PullTests.astray(forces);
-        if (astray.isEmpty()) {
+        OptionalInt far = far();
+        if (far.isEmpty()) {
             return Optional.empty();
         }
-        Force far = forces.get(astray.getAsInt());
-        return Optional.of(
-                "Pull " + (astray.getAsInt() + 1) + ", " + far.value().toPlainString() + " " + far.unit()
-                        + ", lies far from the others: by chance that happens to 1 batch in 20 at most. Was it another pin, or"
-                        + " another unit? Pull more, or enter the batch anew without it.");
+        Force force = pulls.get(far.getAsInt() - 1).force();
+        return Optional.of("Pull " + far.getAsInt() + ", " + force.value().toPlainString() + " " + force.unit()
+                + ", lies far from the others: by chance that happens to 1 batch in 20 at most. Was it another pin, or"
+                + " another unit? Pull more, or leave it out: beside the pull on the batch's page, or by leave-out of"
+                + " the API. It stays in the list and can be taken back.");
     }
 }

@@ -16,6 +16,13 @@ public interface PinBatchStore {
     /** Adds a pull test; the batch gets a new version. */
     PinBatch pull(UUID flyer, UUID id, Force force);
 
+    /**
+     * Marks a pull as left out or as counting; the batch gets a new version.
+     *
+     * @param place of the pull in the order entered, from 0
+     */
+    PinBatch leaveOut(UUID flyer, UUID id, int place, boolean leftOut);
+
     void archive(UUID flyer, UUID id);
 
     Optional<PinBatch> find(UUID flyer, UUID id);

@@ -58,6 +58,30 @@ public class PinBatches {
     }
 
     /**
+     * Leaves a pull out, or takes it back; where it is so already nothing changes. Setups that named the batch keep what it
+     * was.
+     *
+     * @param number of the pull in the order entered, from 1
+     * @throws ProblemException 404 where there is no such pull, 409 where too few would count
+     */
+    public PinBatch leaveOut(UUID id, int number, boolean leftOut) {
+        PinBatch batch = getActive(id);
+        if (number < 1 || number > batch.pulls().size()) {
+            throw new ProblemException(
+                    ProblemType.NOT_FOUND, "There is no pull " + number + " of pin batch " + id + ".");
+        }
+        if (batch.pulls().get(number - 1).leftOut() == leftOut) {
+            return batch;
+        }
+        if (leftOut && batch.counted().size() <= PinBatch.FEWEST) {
+            throw new ProblemException(
+                    ProblemType.CONFLICT,
+                    "At least " + PinBatch.FEWEST + " pulls must count. Pull another pin before this one is left out.");
+        }
+        return store.leaveOut(flyer.id(), id, number - 1, leftOut);
+    }
+
+    /**
      * Refuses, by throwing, a force that no pin breaks at.
      *
      * @throws ProblemException naming the field

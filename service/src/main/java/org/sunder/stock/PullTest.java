@@ -8,5 +8,6 @@ import org.sunder.engine.quantity.Force;
  *
  * @param force break force as measured
  * @param at when it was entered
+ * @param leftOut whether it stays but does not count
  */
-public record PullTest(Force force, Instant at) {}
+public record PullTest(Force force, Instant at, boolean leftOut) {}

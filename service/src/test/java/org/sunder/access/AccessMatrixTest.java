@@ -63,7 +63,7 @@ class AccessMatrixTest {
                 Row.WRITE,
                 "createAirframe archiveAirframe replaceAirframe createJoint createLoadOut unvoidGroundTest"
                         + " voidGroundTest changeSetup removeLoadOut replaceLoadOut createPinBatch archivePinBatch"
-                        + " replacePinBatch addPullTest createPowder archivePowder replacePowder listAccessKeys"
+                        + " replacePinBatch addPullTest leaveOutPullTest takeBackPullTest createPowder archivePowder replacePowder listAccessKeys"
                         + " createAccessKey revokeAccessKey importEverything");
         put(rows, Row.LOOK_AFTER, "listFlyers createFlyer listFlyerKeys createFlyerKey revokeFlyerKey backUp");
         return rows;
@@ -114,6 +114,7 @@ class AccessMatrixTest {
         ids.put(
                 "/api/pin-batches/",
                 full.post("/api/pin-batches", example("createPinBatch")).id().toString());
+        full.post("/api/pin-batches/" + ids.get("/api/pin-batches/") + "/pull-tests", example("addPullTest"));
         ids.put(
                 "/api/access-keys/",
                 keys.issue(owner.id(), "spare", Scope.READ_ONLY, null)
@@ -219,7 +220,9 @@ class AccessMatrixTest {
         String path = operation.path();
         String kind = path.replaceAll("\\{.*", "");
         String id = nobodys ? NOBODYS : ids.getOrDefault(kind, NOBODYS);
-        return path.replace("{id}", id).replace("{key}", nobodys ? NOBODYS : ids.get("/api/access-keys/"));
+        return path.replace("{id}", id)
+                .replace("{number}", "1")
+                .replace("{key}", nobodys ? NOBODYS : ids.get("/api/access-keys/"));
     }
 
     private static Client.Answer ask(Client asker, Operation operation, String path) {

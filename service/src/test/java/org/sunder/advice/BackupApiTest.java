@@ -86,6 +86,27 @@ class BackupApiTest {
     }
 
     @Test
+    void theAnswerThatStopsNamesItAndItsProofAndSoDoesEveryPage() throws IOException, InterruptedException {
+        JsonNode stop = client.get(joint + "/next-charge").body();
+        assertThat(stop.path("decision").asString()).isEqualTo("stop");
+        assertThat(stop.path("backup")).isEqualTo(flight().path("backup"));
+        assertThat(stop.path("backupProof")).isEqualTo(flight().path("backupProof"));
+        JsonNode kept = client.get("/api/field-kit").body().at("/joints/0/advice");
+        assertThat(kept.path("backupProof")).isEqualTo(stop.path("backupProof"));
+        String unproved = "Its backup was not fired before: 1.53 times the highest fired without damage.";
+        String[] pages = {"/", airframe.replace("/api", ""), joint.replace("/api", "") + "/plan"};
+        for (String path : pages) {
+            assertThat(page(path)).as(path).contains("backup 1.45 g", unproved);
+        }
+        for (String shot : List.of("1.15", "1.40", "1.45")) {
+            fire(shot, "separated");
+        }
+        for (String path : pages) {
+            assertThat(page(path)).as(path).contains("backup ").doesNotContain("not fired before");
+        }
+    }
+
+    @Test
     void oneShotOfItProvesIt() throws IOException, InterruptedException {
         String sheet = airframe.replace("/api", "") + "/flight-day";
         assertThat(page(sheet)).contains("Backup, later", "Not fired before: 1.53 times the highest charge fired");
@@ -112,12 +133,12 @@ class BackupApiTest {
         assertThat(both.path("timesThreshold").asDouble()).isBetween(3.93, 3.95);
         assertThat(both.path("withinLimits").asBoolean()).isFalse();
         assertThat(both.path("text").asString())
-                .startsWith("They must not overlap: together, 2.60 g, they make 374")
+                .startsWith("They must not overlap: together, 2.60 g, they make 375")
                 .contains("at most 2.08 g are allowed");
         assertThat(page(airframe.replace("/api", "") + "/flight-day")).contains("They must not overlap");
         JsonNode stronger = walked(Samples.JOINT.replace("300", "400")).path("bothAtOnce");
         assertThat(stronger.path("withinLimits").asBoolean()).isTrue();
-        assertThat(stronger.path("text").asString()).startsWith("They may overlap: together, 2.60 g, they make 374");
+        assertThat(stronger.path("text").asString()).startsWith("They may overlap: together, 2.60 g, they make 375");
     }
 
     /** 25 mm of shoulder and 15 N of fit are little; 400 mm use up the gas. */

@@ -49,11 +49,19 @@ class SetupCheckApiTest {
     }
 
     @Test
+    void aBayWiderThanTheNoseWhereItEndsIsRefusedWithBothWidthsAndTheDepth() {
+        var answer = client.post(PATH, body(Samples.SETUP.replace("\"value\":45", "\"value\":150")));
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.fault("/setup/contents/0/depth").path("detail").asString(""))
+                .contains("bay pushed in is 92 mm wide, but the cavity only 86.6", "at 150 mm deep");
+    }
+
+    @Test
     void drawsTheCompartmentWithWhatIsInItToScale() throws Exception {
         Document picture = picture(Samples.SETUP);
         assertThat(picture.getElementsByTagName("desc").item(0).getTextContent())
                 .contains("580 mm deep")
-                .contains("bay pushed in 0.2981 L")
+                .contains("bay pushed in 0.298 L")
                 .contains("free for gas 1.52 L");
         NodeList lines = picture.getElementsByTagName("text");
         String words = "";

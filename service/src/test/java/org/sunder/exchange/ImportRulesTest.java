@@ -70,6 +70,8 @@ class ImportRulesTest {
                 Arguments.of("\"name\":\"nose to bay\"", "\"name\":\"\\\\t\"", "/joints/0/name"),
                 Arguments.of("\"name\":\"white nylon\"", "\"name\":\" \"", "/pinBatches/0/name"),
                 Arguments.of("\"forceValue\":\"190.5\"", "\"forceValue\":\"190500\"", "/pullTests/0/forceValue"),
+                Arguments.of("\"leftOut\":false", "\"leftOut\":true", ""),
+                Arguments.of("\"leftOut\":true", "\"leftOut\":\"yes\"", "/pullTests/2/leftOut"),
                 Arguments.of("\"forceValue\":\"215.0\"", "\"forceValue\":\"0.002\"", "/powders/0/forceValue"),
                 Arguments.of("\"nameInUse\":\"tin 3\"", "\"nameInUse\":\"tin 4\"", "/powders/0/nameInUse"),
                 Arguments.of(
@@ -89,6 +91,10 @@ class ImportRulesTest {
                         "\"value\":45,\"unit\":\"mm\"",
                         "\"value\":1E999999999,\"unit\":\"mm\"",
                         "/setups/0/document/contents/0/depth/value"),
+                Arguments.of(
+                        "\"value\":45,\"unit\":\"mm\"",
+                        "\"value\":150,\"unit\":\"mm\"",
+                        "/setups/0/document/contents/0/depth"),
                 Arguments.of(
                         "\"powderUncertainty\":0.10",
                         "\"powderUncertainty\":1e-999999999",
@@ -132,6 +138,19 @@ class ImportRulesTest {
         var taken = another.post("/api/import", all);
         assertThat(taken.status()).as(taken.raw().body()).isEqualTo(200);
         assertThat(another.get("/api/export").raw().body()).isEqualTo(all);
+    }
+
+    /** Written before a pull could be left out. */
+    @Test
+    void anOlderExportIsTakenInWithAllItsPullsCounting() {
+        Client another = flyer();
+        var taken = another.post("/api/import", exported.replaceAll(",\"leftOut\":(true|false)", ""));
+        assertThat(taken.status()).as(taken.raw().body()).isEqualTo(200);
+        var pulls = another.get("/api/pin-batches").body().at("/items/0/pullTests");
+        assertThat(pulls)
+                .hasSize(3)
+                .allSatisfy(
+                        pull -> assertThat(pull.path("leftOut").asBoolean(true)).isFalse());
     }
 
     private Client flyer() {

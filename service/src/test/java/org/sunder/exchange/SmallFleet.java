@@ -16,10 +16,13 @@ final class SmallFleet {
         String powder = "{\"name\":\"tin 3\",\"powderForce\":{\"value\":215.0,\"unit\":\"kJ/kg\"}}";
         flyer.post("/api/powders", powder);
         var batch = flyer.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}");
-        for (String force : List.of("190.5", "201.5")) {
+        for (String force : List.of("190.5", "201.5", "1905")) {
             flyer.post(
                     batch.header("Location") + "/pull-tests", "{\"force\":{\"value\":" + force + ",\"unit\":\"N\"}}");
         }
+        assertThat(flyer.post(batch.header("Location") + "/pull-tests/3/leave-out", "")
+                        .status())
+                .isEqualTo(200);
         String airframe = flyer.post("/api/airframes", Samples.AIRFRAME).header("Location");
         String setup = Samples.JOINT.replace("\"count\":3", "\"count\":3,\"batch\":\"" + batch.id() + "\"");
         var joint = flyer.post(airframe + "/joints", setup.replace("\"measure\"", "\"powder\":\"tin 3\",\"measure\""));

@@ -8,6 +8,7 @@ import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -144,6 +145,52 @@ class BrokenRowsTest {
             assertThat(next.status()).isLessThan(500);
             assertThat(next.raw().body()).contains("cannot be read");
             assertThat(client.get("/api/export").status()).isEqualTo(200);
+        }
+    }
+
+    /** Stored while a bay wider than the nose was only warned of: 92 mm at 150 mm deep, where the nose has 86.6 mm. */
+    @Test
+    void aBayThatOnceWasTakenInIsAFindingAndTheRestOfTheFleetGoesOn() {
+        String other = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        byHand(
+                        "update setup set document = replace(document, '\"depth\":{\"value\":45', '\"depth\":{\"value\":150') where joint_id = ?")
+                .params(UUID.fromString(joint.replaceAll(".*/", "")))
+                .update();
+        var read = client.get(joint);
+        assertThat(read.status()).as(read.raw().body()).isEqualTo(200);
+        assertThat(read.body().path("finding").asString(""))
+                .contains("bay pushed in is 92 mm wide, but the cavity only 86.6", "at 150 mm deep");
+        for (String path : List.of(joint + "/next-charge", joint + "/estimate", joint + "/ladder", joint + "/curve")) {
+            var answer = client.get(path);
+            assertThat(answer.status()).as(path + answer.raw().body()).isEqualTo(422);
+        }
+        for (String path : List.of(
+                other + "/next-charge",
+                joint + "/setups",
+                joint + "/ground-tests",
+                airframe + "/history",
+                airframe + "/fit",
+                "/api/fleet/correction",
+                "/api/export",
+                "/api/field-kit",
+                "/",
+                airframe.replace("/api", "") + "/load-outs",
+                airframe.replace("/api", "") + "/flight-day",
+                joint.replace("/api", ""),
+                joint.replace("/api", "") + "/plan",
+                airframe.replace("/api", ""))) {
+            var answer = client.get(path);
+            assertThat(answer.status()).as(path + answer.raw().body()).isEqualTo(200);
+        }
+        var mended = client.put(joint + "/setup", Samples.SETUP, "If-Match", read.header("ETag"));
+        assertThat(mended.status()).as(mended.raw().body()).isEqualTo(200);
+        for (String path : List.of(
+                joint + "/next-charge",
+                airframe.replace("/api", ""),
+                airframe + "/history",
+                joint.replace("/api", "") + "/plan")) {
+            var answer = client.get(path);
+            assertThat(answer.status()).as(path + answer.raw().body()).isEqualTo(200);
         }
     }
 

@@ -272,6 +272,59 @@ class FormsTest extends AtAJoint {
         phone.says(".vents", "#36");
     }
 
+    @Test
+    void aPullFarFromTheOthersIsLeftOutAndTakenBackBesideIt() {
+        String batch = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}")
+                .header("Location");
+        for (String force : List.of("76", "80", "780")) {
+            client.post(batch + "/pull-tests", "{\"force\":{\"value\":" + force + ",\"unit\":\"N\"}}");
+        }
+        phone.go(weather.url(batch.replace("/api/pin-batches", "/stock/pins")));
+        phone.says("[data-pull='3']", "far from the others");
+        press(phone, "Leave pull 3 out");
+        phone.says("[data-pull='3'] s", "780 N");
+        phone.says("[data-pull='3']", "left out");
+        phone.says("#pulled + p", "78.0 ± 2.83 N, from 2 pulled pins, 1 left out");
+        press(phone, "Leave pull 1 out");
+        phone.says("[data-pull='1'] .fault", "At least 2 pulls must count");
+        press(phone, "Count pull 3 again");
+        phone.says("#pulled + p", "from 3 pulled pins.");
+    }
+
+    @Test
+    void aCommaIsAPointInEveryForm() {
+        phone.go(weather.url(page(airframe) + "/edit"));
+        field(phone, "Outer diameter", "98,4");
+        phone.click(".main-action");
+        goneFrom(page(airframe) + "/edit");
+        assertThat(client.get(airframe).body().at("/outerDiameter/value").asString(""))
+                .isEqualTo("98.4");
+        phone.go(weather.url(page(joint)));
+        field(phone, "Pull that parts the joint without pins", "15,5");
+        // By hand: three pins of 205.6 N and 15.5 N make 632 N.
+        phone.says("#result", "632 N");
+        phone.says("#result", "0.66 g, ±");
+        phone.says("#result", "2.08 g");
+        phone.click(".main-action");
+        goneFrom(page(joint));
+        assertThat(client.get(joint).body().at("/setup/fitForce/value").asString(""))
+                .isEqualTo("15.5");
+        phone.go(weather.url("/stock/powders/new"));
+        field(phone, "Name", "tin " + System.nanoTime());
+        field(phone, "Powder force", "219,5");
+        phone.click(".main-action");
+        goneFrom("/stock/powders/new");
+        assertThat(client.get("/api/powders")
+                        .body()
+                        .at("/items/0/powderForce/value")
+                        .asString(""))
+                .isEqualTo("219.5");
+    }
+
+    private void goneFrom(String path) {
+        phone.until("gone from " + path, d -> d.getCurrentUrl().endsWith(path) ? null : true);
+    }
+
     private void pull(String newtons, String strength) {
         field(phone, "Force at which it broke", newtons);
         press(phone, "Add this pull");

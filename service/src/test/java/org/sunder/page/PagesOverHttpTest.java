@@ -92,9 +92,16 @@ class PagesOverHttpTest {
                     .body()
                     .path("next");
         }
-        assertThat(page(weak.replace("/api", "") + "/plan").body())
+        String plan = page(weak.replace("/api", "") + "/plan").body();
+        assertThat(plan)
                 .contains("Change the setup", "What would do", "as pins: likely to need")
                 .doesNotContain("And then");
+        assertThat(next.path("options")).isNotEmpty();
+        for (JsonNode option : next.path("options")) {
+            assertThat(plan)
+                    .as("the words of the answer")
+                    .contains("<li>" + option.path("text").asString() + "</li>");
+        }
         assertThat(page("/").body()).contains("Change the setup");
     }
 
@@ -133,7 +140,7 @@ class PagesOverHttpTest {
         String sheet = page(airframe.replace("/api", "") + "/flight-day?site=300&bay=1,2&holes=4&speed=260")
                 .body();
         // The same bay and speed as the example of the check of vents: 0.004263 kPa, 0.3653 m, holes of 2.717 mm.
-        assertThat(sheet).contains("4.26 Pa behind", "0.365 m too low", "4 holes of 2.72 mm each");
+        assertThat(sheet).contains("4.3 Pa behind", "0.37 m too low", "4 holes of 2.72 mm each");
     }
 
     @Test

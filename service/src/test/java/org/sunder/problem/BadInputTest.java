@@ -77,6 +77,12 @@ class BadInputTest {
                         "/setup/contents/0/depth",
                         "580"),
                 Arguments.of(
+                        "\"depth\":{\"value\":45,\"unit\":\"mm\"}",
+                        "\"depth\":{\"value\":150,\"unit\":\"mm\"}",
+                        422,
+                        "/setup/contents/0/depth",
+                        "at most 61 mm deep"),
+                Arguments.of(
                         "\"mass\":{\"value\":340,\"unit\":\"g\"}",
                         "\"mass\":{\"value\":9,\"unit\":\"kg\"}",
                         422,

@@ -345,4 +345,78 @@ class StockApiTest {
         client.post(batch + "/pull-tests", "{\"force\":{\"value\":2000,\"unit\":\"N\"}}");
         assertThat(client.get(batch).body().path("finding").asString()).startsWith("Pull 3, 2000 N, lies far");
     }
+
+    @Test
+    void aPullLeftOutStaysAndDoesNotCount() {
+        String batch = batch("M2.5");
+        pull(batch, "200");
+        pull(batch, "210");
+        pull(batch, "2000");
+        String finding = client.get(batch).body().path("finding").asString("");
+        assertThat(finding).startsWith("Pull 3, 2000 N,").contains("leave it out", "the batch's page", "leave-out");
+        var left = client.post(batch + "/pull-tests/3/leave-out", "");
+        assertThat(left.status()).as(left.raw().body()).isEqualTo(200);
+        assertThat(left.header("ETag")).isEqualTo("\"v4\"");
+        assertThat(left.body().path("pullTests")).hasSize(3);
+        assertThat(left.body().at("/pullTests/2/number").asInt()).isEqualTo(3);
+        assertThat(left.body().at("/pullTests/2/leftOut").asBoolean()).isTrue();
+        assertThat(left.body().at("/pullTests/1/leftOut").asBoolean()).isFalse();
+        assertThat(left.body().has("finding")).isFalse();
+        assertThat(left.body().at("/statistics/count").asInt()).isEqualTo(2);
+        // By hand: the mean of 200 and 210 is 205, their sample standard deviation 10/√2 = 7.0711.
+        assertThat(left.body().at("/statistics/mean/value").decimalValue()).isEqualByComparingTo("205");
+        assertThat(left.body().at("/statistics/standardDeviation/value").decimalValue())
+                .isEqualByComparingTo("7.0711");
+        var again = client.post(batch + "/pull-tests/3/leave-out", "");
+        assertThat(again.header("ETag")).as("asked again").isEqualTo(left.header("ETag"));
+        assertThat(client.get(batch).body()).isEqualTo(left.body());
+        var back = client.post(batch + "/pull-tests/3/take-back", "");
+        assertThat(back.body().at("/statistics/count").asInt()).isEqualTo(3);
+        assertThat(back.header("ETag")).isEqualTo("\"v5\"");
+        assertThat(client.post(batch + "/pull-tests/3/take-back", "").header("ETag"))
+                .isEqualTo("\"v5\"");
+    }
+
+    @Test
+    void twoPullsMustCountAndOnlyThereAreAPullCanBeLeftOut() {
+        String batch = batch("M2.5");
+        pull(batch, "200");
+        pull(batch, "210");
+        var few = client.post(batch + "/pull-tests/1/leave-out", "");
+        assertThat(few.status()).isEqualTo(409);
+        assertThat(few.body().path("detail").asString()).contains("At least 2 pulls must count");
+        for (String number : List.of("0", "3", "-1")) {
+            assertThat(client.post(batch + "/pull-tests/" + number + "/leave-out", "")
+                            .status())
+                    .isEqualTo(404);
+        }
+        assertThat(client.post(batch + "/pull-tests/one/leave-out", "").status())
+                .isEqualTo(400);
+        pull(batch, "220");
+        client.delete(batch, "If-Match", "*");
+        assertThat(client.post(batch + "/pull-tests/1/leave-out", "").status())
+                .as("put away")
+                .isEqualTo(409);
+        assertThat(client.get(batch).body().path("statistics").path("count").asInt())
+                .isEqualTo(3);
+    }
+
+    @Test
+    void aSetupInForceKeepsThePullThatIsLeftOutLater() {
+        String batch = batch("M2.5");
+        pull(batch, "230");
+        pull(batch, "234");
+        pull(batch, "180");
+        String setup =
+                Samples.SETUP.replace("\"count\":3", "\"count\":3,\"batch\":\"" + batch.replaceAll(".*/", "") + "\"");
+        var joint = client.post(airframe + "/joints", joint(setup));
+        client.post(batch + "/pull-tests/3/leave-out", "");
+        var kept = client.get(joint.header("Location"));
+        assertThat(kept.body().at("/setup/pins/0/measured"))
+                .isEqualTo(joint.body().at("/setup/pins/0/measured"));
+        var next = client.put(joint.header("Location") + "/setup", setup, "If-Match", kept.header("ETag"));
+        assertThat(next.body().at("/setup/pins/0/measured/mean/value").decimalValue())
+                .isEqualByComparingTo("232");
+        assertThat(next.body().at("/setup/pins/0/measured/tests").asInt()).isEqualTo(2);
+    }
 }

@@ -87,9 +87,8 @@ class BackupTest {
         Path live = folder.resolve("old");
         start(live).close();
         try (var connection = DriverManager.getConnection("jdbc:h2:file:" + live.resolve("sunder"), "sunder", "")) {
-            connection.createStatement().execute("alter table ground_test drop column beyond");
-            connection.createStatement().execute("alter table flyer drop column fleet_version");
-            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '6'");
+            connection.createStatement().execute("alter table pull_test drop column left_out");
+            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '7'");
         }
         start(live).close();
         try (Stream<Path> files = Files.list(live.resolve("backups"))) {

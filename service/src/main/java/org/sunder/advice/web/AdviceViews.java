@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.Advising;
+import org.sunder.advice.ChangeWords;
 import org.sunder.advice.Decision;
 import org.sunder.advice.Estimate;
 import org.sunder.advice.FlightReport;
@@ -16,6 +17,7 @@ import org.sunder.caution.CautionView;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.LogUncertainty;
 import org.sunder.engine.physics.Warning;
+import org.sunder.engine.planning.BackupCharge;
 import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.planning.SetupChange;
@@ -70,10 +72,14 @@ final class AdviceViews {
         NextStep step = advice.step();
         Mass measure = advice.measure();
         boolean fire = step instanceof NextStep.Fire;
+        BackupCharge backup =
+                step instanceof NextStep.Stop stop ? stop.flightCharge().backup() : null;
         return new NextChargeView(
                 decision(step),
                 fire ? charge(step, measure) : null,
                 step instanceof NextStep.Stop ? charge(step, measure) : null,
+                backup == null ? null : Display.onMeasure(backup.charge(), measure),
+                backup == null ? null : BackupProofView.of(backup, measure),
                 ReasonView.of(advice.reason(), measure),
                 step instanceof NextStep.Fire f ? ProbabilityView.of(f.probabilities()) : null,
                 advice.evidence().evidence(),
@@ -97,6 +103,7 @@ final class AdviceViews {
         JointPhysics physics = change.physics();
         return new NextChargeView.SetupChangeView(
                 change.kind(),
+                ChangeWords.of(change, inUse, display),
                 change.pins().stream()
                         .map(set -> new PinsView(set.thread().toString(), set.count()))
                         .toList(),

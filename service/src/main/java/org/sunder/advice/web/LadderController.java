@@ -14,6 +14,8 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.advice.Advising;
+import org.sunder.advice.LadderAdvice;
+import org.sunder.airframe.Display;
 import org.sunder.engine.learning.Outcome;
 import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
@@ -61,9 +63,12 @@ class LadderController {
     String card(
             @PathVariable UUID id,
             @RequestParam(defaultValue = "3") @Min(value = 1, message = RANGE) @Max(value = 4, message = RANGE) int depth) {
-        LadderView ladder = ladder(id, depth);
+        LadderAdvice advice = advising.ladder(id, depth);
+        LadderView ladder = LadderViews.of(advice);
         Context context = new Context(Locale.ROOT);
         context.setVariable("ladder", ladder);
+        context.setVariable(
+                "never", Display.words(Display.never(advice.ceiling().chargeKg(), advice.measure())));
         context.setVariable("picture", LadderPicture.of(ladder));
         context.setVariable("early", flownAfterLess(ladder.first()));
         return templates.process("ladder-card", context);

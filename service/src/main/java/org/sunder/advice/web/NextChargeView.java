@@ -34,6 +34,10 @@ record NextChargeView(
 
         @Schema(description = "The charge that the tests support for flight, where the decision is to stop.") @Nullable Mass flightCharge,
 
+        @Schema(description = "Second charge of a flight, later in time, where the decision is to stop.") @Nullable Mass backup,
+
+        @Schema(description = "How that charge stands to what was fired, where the decision is to stop.") @Nullable BackupProofView backupProof,
+
         @Schema(description = "Why, with the planner's own figures.")
         ReasonView reason,
 
@@ -75,6 +79,12 @@ record NextChargeView(
     @Schema(name = "SetupChange", description = "Another setup that would do, if the correction learned so far holds.")
     record SetupChangeView(
             SetupChange.Kind kind,
+
+            @Schema(
+                    description = "The same in a sentence.",
+                    example = "2 × M2.5 as pins: likely to need 0.85 g, at most 1.40 g allowed.")
+            String text,
+
             @Schema(description = "The pins of that setup.") List<PinsView> pins,
 
             @Schema(description = "Volume to fill with something solid, where less volume is the change.") @Nullable Volume filler,

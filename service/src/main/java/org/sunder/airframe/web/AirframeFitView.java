@@ -9,6 +9,7 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.JointFit;
 import org.sunder.airframe.LoadOutFitView;
 import org.sunder.airframe.Measure;
+import org.sunder.airframe.StoredPhysics;
 import org.sunder.caution.CautionView;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.quantity.Mass;
@@ -29,11 +30,14 @@ record AirframeFitView(UUID airframeId, List<JointFitView> joints, List<CautionV
             @Schema(example = "bay to booster") String joint,
             @Schema(example = "1") int setupRevision,
 
-            @Schema(description = "Of the setup in force, as it stands.")
-            Volume freeVolume,
+            @Schema(description = "Why the setup in force, as stored, cannot be; left out where it can.") @Nullable String finding,
 
-            @Schema(description = "Of the setup in force: an estimate, not a charge to fly.")
-            Mass handbookCharge,
+            @Schema(description = "Of the setup in force, as it stands; left out where that cannot be.") @Nullable Volume freeVolume,
+
+            @Schema(
+                    description =
+                            "Of the setup in force: an estimate, not a charge to fly. Left out where that cannot be.")
+            @Nullable Mass handbookCharge,
 
             @Schema(description = "What does not fit comes first, then what leaves the least length.")
             List<PackedView> loadOuts) {}
@@ -62,13 +66,17 @@ record AirframeFitView(UUID airframeId, List<JointFitView> joints, List<CautionV
     }
 
     private static JointFitView joint(JointFit fit, Display display) {
+        JointPhysics now = fit.physics() instanceof StoredPhysics.Sound sound ? sound.physics() : null;
         return new JointFitView(
                 fit.joint().id(),
                 fit.joint().name(),
                 fit.setup().revision(),
-                display.volume(fit.physics().freeVolume()),
-                Display.charge(
-                        fit.physics().handbookCharge(), Measure.of(fit.setup().sheet())),
+                fit.physics().finding().orElse(null),
+                now == null ? null : display.volume(now.freeVolume()),
+                now == null
+                        ? null
+                        : Display.charge(
+                                now.handbookCharge(), Measure.of(fit.setup().sheet())),
                 fit.loadOuts().stream()
                         .map(packed -> packed(packed, fit, display))
                         .toList());
@@ -76,8 +84,8 @@ record AirframeFitView(UUID airframeId, List<JointFitView> joints, List<CautionV
 
     private static PackedView packed(JointFit.Packed packed, JointFit fit, Display display) {
         Mass measure = Measure.of(fit.setup().sheet());
-        JointPhysics now = fit.physics();
-        JointPhysics then = packed.physics().orElse(null);
+        JointPhysics now = packed.now();
+        JointPhysics then = packed.then().orElse(null);
         return new PackedView(
                 packed.loadOut().id(),
                 packed.loadOut().sheet().name(),

@@ -115,7 +115,11 @@ class JointController {
             summary = "List the setups of a joint",
             description = "Every revision, newest first.")
     Page<SetupView> setups(@PathVariable UUID id) {
-        return new Page<>(airframes.setupsOf(id).stream().map(SetupView::of).toList(), null);
+        return new Page<>(
+                airframes.setupsOf(id).stream()
+                        .map(setup -> SetupView.of(setup, physics.find(setup)))
+                        .toList(),
+                null);
     }
 
     private ResponseEntity<JointView> answer(Joint joint) {
@@ -127,6 +131,6 @@ class JointController {
     }
 
     private JointView view(Joint joint, Setup setup) {
-        return JointView.of(joint, setup, physics.warnings(setup));
+        return JointView.of(joint, setup, physics.find(setup));
     }
 }

@@ -9,6 +9,7 @@ import org.sunder.airframe.DeploymentEvent;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
+import org.sunder.airframe.StoredPhysics;
 import org.sunder.engine.physics.Warning;
 
 /** A joint with the setup in force. */
@@ -23,12 +24,13 @@ record JointView(
 
         @Schema(description = "The setup in force; left out where its row cannot be read.") @Nullable SetupSheet setup,
 
-        @Schema(description = "Why the setup in force cannot be read; left out where it can.") @Nullable String finding,
+        @Schema(description = "Why the setup in force, as stored, cannot be read or cannot be; left out where it can.")
+        @Nullable String finding,
 
         @Schema(description = "What to mind of the setup in force.")
         List<Warning> warnings) {
 
-    static JointView of(Joint joint, Setup setup, List<Warning> warnings) {
+    static JointView of(Joint joint, Setup setup, StoredPhysics physics) {
         return new JointView(
                 joint.id(),
                 joint.airframeId(),
@@ -37,7 +39,7 @@ record JointView(
                 joint.createdAt(),
                 setup.revision(),
                 setup.finding() == null ? setup.sheet() : null,
-                setup.finding(),
-                warnings);
+                physics.finding().orElse(null),
+                physics.warnings());
     }
 }

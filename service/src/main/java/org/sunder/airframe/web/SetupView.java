@@ -6,6 +6,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
+import org.sunder.airframe.StoredPhysics;
 
 /** A revision of a setup. */
 @Schema(name = "SetupRevision", description = "An immutable revision of a joint's setup.")
@@ -16,14 +17,14 @@ record SetupView(
 
         @Schema(description = "Left out where its row cannot be read.") @Nullable SetupSheet setup,
 
-        @Schema(description = "Why it cannot be read; left out where it can.") @Nullable String finding) {
+        @Schema(description = "Why it, as stored, cannot be read or cannot be; left out where it can.") @Nullable String finding) {
 
-    static SetupView of(Setup setup) {
+    static SetupView of(Setup setup, StoredPhysics physics) {
         return new SetupView(
                 setup.jointId(),
                 setup.revision(),
                 setup.createdAt(),
                 setup.finding() == null ? setup.sheet() : null,
-                setup.finding());
+                physics.finding().orElse(null));
     }
 }

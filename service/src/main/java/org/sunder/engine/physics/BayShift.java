@@ -6,7 +6,7 @@ import org.sunder.engine.quantity.LengthUnit;
 /**
  * A bay between two compartments, moved out of one (the nose) into the other (the booster) by the same length.
  *
- * @param farthest how far it can move: what it reaches into the first, or the room in the second, m
+ * @param farthest how far it can move: what it reaches into the first, or the room in the second, or to where that narrows, m
  * @param first joint of the first compartment after the move
  * @param second joint of the second compartment after the move
  */
@@ -22,7 +22,10 @@ public record BayShift(double farthest, JointPhysics first, JointPhysics second)
      */
     public static BayShift farthest(JointSetup first, int firstBay, JointSetup second, int secondBay, Length room) {
         double out = Intrusions.get(first, firstBay).depth().metres();
-        double shift = Math.max(0, Math.min(out, room.metres()));
+        Content.Intrusion in = Intrusions.get(second, secondBay);
+        double passable =
+                new Passage(second.emptyCavity(), in).farthest() - in.depth().metres();
+        double shift = Math.max(0, Math.min(out, Math.min(room.metres(), passable)));
         return of(first, firstBay, second, secondBay, shift);
     }
 

@@ -44,6 +44,25 @@ public record Cavity(List<CavitySegment> segments) {
                 .radiusAt(Math.min(station - start, segments.get(0).span()));
     }
 
+    /**
+     * Least inner radius in metres between two depths. Radii only fall away from a segment's widest station, so it lies at an
+     * end of a piece of a segment.
+     */
+    public double narrowest(double from, double to) {
+        double least = Math.min(radiusAt(from), radiusAt(to));
+        double start = 0;
+        for (int i = segments.size() - 1; i >= 0; i--) {
+            CavitySegment segment = segments.get(i);
+            double a = Math.max(from - start, 0);
+            double b = Math.min(to - start, segment.span());
+            if (b > a) {
+                least = Math.min(least, Math.min(segment.radiusAt(a), segment.radiusAt(b)));
+            }
+            start += segment.span();
+        }
+        return least;
+    }
+
     /** Volume in cubic metres between two depths. */
     public double volumeBetween(double from, double to) {
         return sum(from, to, CavitySegment::volumeBetween);

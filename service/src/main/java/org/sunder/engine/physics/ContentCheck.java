@@ -10,7 +10,7 @@ import org.sunder.engine.physics.Content.Solid;
 final class ContentCheck {
 
     // Two stated diameters that should be equal may differ in the last digits of their units.
-    private static final double SLACK = 1e-6;
+    static final double SLACK = 1e-6;
 
     private final Faults faults;
     private final @Nullable Cavity cavity;
@@ -65,7 +65,13 @@ final class ContentCheck {
                     intrusion.name() + " reaches deeper than the cavity",
                     "at most " + SetupBounds.brief(1000 * cavity.depth()) + " mm");
         }
-        return narrow && shallow;
+        return narrow && shallow && passes(path, cavity, intrusion);
+    }
+
+    private boolean passes(String path, Cavity cavity, Intrusion intrusion) {
+        var fault = new Passage(cavity, intrusion).fault(path);
+        fault.ifPresent(faults::add);
+        return fault.isEmpty();
     }
 
     private void overfill(List<Content> contents, Cavity cavity) {

@@ -16,6 +16,10 @@ final class Faults {
         found.add(new SetupFault(path, String.valueOf(value), detail, allowed));
     }
 
+    void add(SetupFault fault) {
+        found.add(fault);
+    }
+
     /** A fault unless the quantity is absent or in range; true when it may be used. */
     boolean range(String path, @Nullable Quantity<?> quantity, Range range) {
         if (quantity == null || range.contains(quantity.si())) {

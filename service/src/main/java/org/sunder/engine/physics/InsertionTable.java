@@ -2,6 +2,7 @@ package org.sunder.engine.physics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.sunder.engine.physics.Content.Intrusion;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;
@@ -9,24 +10,37 @@ import org.sunder.engine.quantity.LengthUnit;
 /**
  * Free volume and handbook charge of a joint for a bay pushed in more or less.
  *
- * @param rows in the order of the depths asked for; a depth that leaves no room has none
- * @param refused depths that do not go, m
+ * @param rows in the order of the depths asked for
  */
-public record InsertionTable(List<Row> rows, List<Double> refused) {
+public record InsertionTable(List<Row> rows) {
+
+    /** One depth. */
+    public sealed interface Row {
+
+        /** How far the bay is pushed in, m. */
+        double depth();
+    }
 
     /**
-     * One depth.
+     * A depth that can be.
      *
      * @param depth m
      * @param freeVolume m³
      * @param handbookCharge kg
      */
-    public record Row(double depth, double freeVolume, double handbookCharge) {}
+    public record Fits(double depth, double freeVolume, double handbookCharge) implements Row {}
 
-    /** Copies the lists. */
+    /**
+     * A depth that cannot be, so that there is no charge for it.
+     *
+     * @param depth m
+     * @param why what is in the way, for people
+     */
+    public record FitsNot(double depth, String why) implements Row {}
+
+    /** Copies the list. */
     public InsertionTable {
         rows = List.copyOf(rows);
-        refused = List.copyOf(refused);
     }
 
     /**
@@ -40,17 +54,18 @@ public record InsertionTable(List<Row> rows, List<Double> refused) {
     public static InsertionTable of(JointSetup setup, int content, List<Length> depths) {
         Intrusions.get(setup, content);
         JointPhysics.of(setup);
-        List<Row> rows = new ArrayList<>();
-        List<Double> refused = new ArrayList<>();
-        for (Length depth : depths) {
-            try {
-                JointPhysics joint = JointPhysics.of(at(setup, content, depth));
-                rows.add(new Row(depth.metres(), joint.freeVolume(), joint.handbookCharge()));
-            } catch (UnsoundSetupException e) {
-                refused.add(depth.metres());
-            }
+        return new InsertionTable(
+                depths.stream().map(depth -> row(setup, content, depth)).toList());
+    }
+
+    private static Row row(JointSetup setup, int content, Length depth) {
+        try {
+            JointPhysics joint = JointPhysics.of(at(setup, content, depth));
+            return new Fits(depth.metres(), joint.freeVolume(), joint.handbookCharge());
+        } catch (UnsoundSetupException e) {
+            String why = e.faults().stream().map(SetupFault::detail).collect(Collectors.joining("; "));
+            return new FitsNot(depth.metres(), why);
         }
-        return new InsertionTable(rows, refused);
     }
 
     /** Depths from one to another in equal steps, both ends included. */

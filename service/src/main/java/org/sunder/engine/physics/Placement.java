@@ -44,7 +44,7 @@ final class Placement {
         } else {
             far = from;
         }
-        double clearance = narrowest(Math.max(0, from), Math.min(to, cavity.depth()))
+        double clearance = cavity.narrowest(Math.max(0, from), Math.min(to, cavity.depth()))
                 - item.diameter().metres() / 2;
         boolean inside = from >= -SLACK && to <= cavity.depth() + SLACK && far - near >= -SLACK;
         boolean fits = inside && (item.soft() || clearance >= -SLACK);
@@ -75,21 +75,5 @@ final class Placement {
         return atJoint
                 ? cavity.volumeWithin(near, near + length, radius)
                 : cavity.volumeWithin(far - length, far, radius);
-    }
-
-    /** Radii only fall away from a segment's widest station, so the narrowest lies at an end of a piece of a segment. */
-    private double narrowest(double from, double to) {
-        double least = Math.min(cavity.radiusAt(from), cavity.radiusAt(to));
-        double start = 0;
-        for (int i = cavity.segments().size() - 1; i >= 0; i--) {
-            CavitySegment segment = cavity.segments().get(i);
-            double a = Math.max(from - start, 0);
-            double b = Math.min(to - start, segment.span());
-            if (b > a) {
-                least = Math.min(least, Math.min(segment.radiusAt(a), segment.radiusAt(b)));
-            }
-            start += segment.span();
-        }
-        return least;
     }
 }

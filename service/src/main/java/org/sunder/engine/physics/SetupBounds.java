@@ -2,6 +2,7 @@ package org.sunder.engine.physics;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /** Sensible bounds of every input, and the domain of the model; this project's choices, in SI. */
 public final class SetupBounds {
@@ -43,7 +44,21 @@ public final class SetupBounds {
 
     /** Four significant digits, without an exponent for the sizes met here. */
     static String brief(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(4)).stripTrailingZeros();
+        return brief(value, new MathContext(4));
+    }
+
+    /** Three significant digits, for what nobody knows better. */
+    static String rough(double value) {
+        return brief(value, new MathContext(3));
+    }
+
+    /** As {@link #brief(double)}, never rounded up: for what must not be exceeded. */
+    static String briefDown(double value) {
+        return brief(value, new MathContext(4, RoundingMode.DOWN));
+    }
+
+    private static String brief(double value, MathContext digits) {
+        BigDecimal rounded = BigDecimal.valueOf(value).round(digits).stripTrailingZeros();
         return rounded.toPlainString();
     }
 }

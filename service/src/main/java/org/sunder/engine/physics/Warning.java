@@ -15,7 +15,6 @@ public record Warning(String code, String text) {
             "coarse-measure",
             "crowded",
             "little-free",
-            "wider-than-cavity",
             "area-unlike-cavity",
             "ceiling-below-handbook",
             "no-pins");

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * What a person should know about a setup. Codes: no-structural-limit, default-ceiling, ceiling-at-domain,
@@ -16,11 +15,6 @@ final class Warnings {
     private static final double CROWDED = 0.25; // free part of the cavity under which small errors weigh, own choice
 
     private static final double LITTLE = 0.05; // free part under which the inputs leave no charge, own choice
-
-    // What is measured on a bay and read off a profile differs by about a hundredth; own choice.
-    private static final double PLAY = 0.01;
-
-    private static final int STATIONS = 200;
 
     private static final double UNLIKE = 0.15; // relative difference of diameters worth a question, own choice
 
@@ -100,35 +94,19 @@ final class Warnings {
         setup.contents().stream()
                 .filter(Content.Intrusion.class::isInstance)
                 .map(Content.Intrusion.class::cast)
-                .forEach(bay -> passage(setup.emptyCavity(), bay));
+                .flatMap(bay -> new Passage(setup.emptyCavity(), bay).warning().stream())
+                .forEach(found::add);
         double share = volume.free() / volume.cavity();
         if (share < LITTLE) {
             add(
                     "little-free",
-                    "Only " + SetupBounds.brief(1e6 * volume.free()) + " mL of "
-                            + SetupBounds.brief(1000 * volume.cavity())
+                    "Only " + SetupBounds.rough(1e6 * volume.free()) + " mL of "
+                            + SetupBounds.rough(1000 * volume.cavity())
                             + " L are free, " + String.format(Locale.ROOT, "%.1f", 100 * share)
                             + " % of the cavity: no charge can be told from what is packed. Measure again what takes the"
                             + " volume, or pack less.");
         } else if (share < CROWDED) {
             add("crowded", "Little of the cavity is free, so small errors in what is packed change the charge much.");
-        }
-    }
-
-    /** A bay goes in only as far as the cavity is as wide as it: a nose narrows. */
-    private void passage(Cavity cavity, Content.Intrusion bay) {
-        double depth = Math.min(bay.depth().metres(), cavity.depth());
-        double narrowest = IntStream.rangeClosed(0, STATIONS)
-                .mapToDouble(i -> 2 * cavity.radiusAt(depth * i / STATIONS))
-                .min()
-                .orElseThrow();
-        if (bay.diameter().metres() > narrowest * (1 + PLAY)) {
-            add(
-                    "wider-than-cavity",
-                    bay.name() + " is "
-                            + SetupBounds.brief(1000 * bay.diameter().metres())
-                            + " mm wide, but the cavity only " + SetupBounds.brief(1000 * narrowest) + " mm at "
-                            + SetupBounds.brief(1000 * depth) + " mm deep: it cannot be pushed in that far.");
         }
     }
 

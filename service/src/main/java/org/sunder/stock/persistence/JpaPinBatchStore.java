@@ -4,6 +4,8 @@ import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.mapping;
 import static java.util.stream.Collectors.toList;
 
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -29,9 +31,11 @@ class JpaPinBatchStore implements PinBatchStore {
 
     private final PinBatchRows batches;
     private final PullTestRows pulls;
+    private final EntityManager entities;
     private final Clock clock;
 
-    JpaPinBatchStore(PinBatchRows batches, PullTestRows pulls, Clock clock) {
+    JpaPinBatchStore(PinBatchRows batches, PullTestRows pulls, EntityManager entities, Clock clock) {
+        this.entities = entities;
         this.batches = batches;
         this.pulls = pulls;
         this.clock = clock;
@@ -56,6 +60,15 @@ class JpaPinBatchStore implements PinBatchStore {
         pulls.save(new PullTestRow(flyer, id, row.pulls, force, now()));
         row.pulls++;
         return withPulls(flyer, List.of(batches.saveAndFlush(row))).get(0);
+    }
+
+    @Override
+    public PinBatch leaveOut(UUID flyer, UUID id, int place, boolean leftOut) {
+        PinBatchRow row = get(flyer, id);
+        entities.lock(row, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
+        pulls.findByFlyerIdAndBatchIdAndSequence(flyer, id, place).orElseThrow().leftOut = leftOut;
+        pulls.flush();
+        return withPulls(flyer, List.of(row)).get(0);
     }
 
     @Override

@@ -4,7 +4,6 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
-import org.hibernate.annotations.Immutable;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.ForceUnit;
 import org.sunder.http.FlyerRow;
@@ -14,7 +13,6 @@ import org.sunder.stock.PullTest;
 
 /** Row of a pull test. */
 @Entity
-@Immutable
 @Table(name = "pull_test")
 class PullTestRow extends FlyerRow {
 
@@ -23,6 +21,7 @@ class PullTestRow extends FlyerRow {
     String forceValue;
     String forceUnit;
     Instant at;
+    boolean leftOut;
 
     @SuppressWarnings("NullAway.Init")
     protected PullTestRow() {}
@@ -37,6 +36,6 @@ class PullTestRow extends FlyerRow {
     }
 
     PullTest test() {
-        return new PullTest(QuantityColumns.read(forceValue, forceUnit, ForceUnit.class, Force::new), at);
+        return new PullTest(QuantityColumns.read(forceValue, forceUnit, ForceUnit.class, Force::new), at, leftOut);
     }
 }

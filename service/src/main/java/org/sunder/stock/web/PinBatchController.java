@@ -137,6 +137,26 @@ class PinBatchController {
         });
     }
 
+    @PostMapping("/{id}/pull-tests/{number}/leave-out")
+    @Operation(
+            operationId = "leaveOutPullTest",
+            summary = "Leave a pull test out of its batch",
+            description = "For a pull that does not belong: another pin, a slip of the hand. It stays in the list, and"
+                    + " strength and scatter of the batch are those of the others, of which two at least must be left."
+                    + " Asked again it changes nothing. Setups in force keep what they stored.")
+    ResponseEntity<PinBatchView> leaveOut(@PathVariable UUID id, @PathVariable int number) {
+        return answer(transactions.commit(() -> batches.leaveOut(id, number, true)));
+    }
+
+    @PostMapping("/{id}/pull-tests/{number}/take-back")
+    @Operation(
+            operationId = "takeBackPullTest",
+            summary = "Take a pull test back into its batch",
+            description = "It counts again. Asked again it changes nothing. Setups in force keep what they stored.")
+    ResponseEntity<PinBatchView> takeBack(@PathVariable UUID id, @PathVariable int number) {
+        return answer(transactions.commit(() -> batches.leaveOut(id, number, false)));
+    }
+
     private static ResponseEntity<PinBatchView> answer(PinBatch batch) {
         return ResponseEntity.ok().eTag(EntityTags.of(batch.version())).body(PinBatchView.of(batch));
     }

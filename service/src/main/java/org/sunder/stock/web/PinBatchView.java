@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.physics.PinThread;
 import org.sunder.engine.quantity.Force;
@@ -32,19 +33,22 @@ record PinBatchView(
 
     /** One pull test. */
     @Schema(name = "PullTest", description = "One pin, pulled until it broke.")
-    record PullView(Force force, Instant at) {
+    record PullView(
+            @Schema(description = "In the order entered, from 1.", example = "1")
+            int number,
 
-        static PullView of(PullTest test) {
-            return new PullView(test.force(), test.at());
-        }
-    }
+            Force force,
+            Instant at,
+
+            @Schema(description = "Whether it stays in the list but does not count.", example = "false")
+            boolean leftOut) {}
 
     /** What the pull tests say together. */
     @Schema(
             name = "PullStatistics",
-            description = "What the pull tests say of one pin; mean and scatter from two tests on.")
+            description = "What the pull tests that count say of one pin; mean and scatter from two on.")
     record StatisticsView(
-            @Schema(description = "How many pins were pulled.", example = "6")
+            @Schema(description = "How many pulls count.", example = "6")
             int count,
 
             @Schema(description = "Sample mean.") @Nullable Force mean,
@@ -52,19 +56,29 @@ record PinBatchView(
             @Schema(description = "Sample standard deviation (n - 1).") @Nullable Force standardDeviation) {}
 
     static PinBatchView of(PinBatch batch) {
-        int count = batch.pulls().size();
+        int count = batch.counted().size();
         return new PinBatchView(
                 batch.id(),
                 batch.details().name(),
                 batch.details().thread(),
                 batch.details().lot(),
                 batch.details().note(),
-                batch.pulls().stream().map(PullView::of).toList(),
+                pulls(batch.pulls()),
                 batch.strength()
                         .map(s -> new StatisticsView(count, s.mean(), s.standardDeviation()))
                         .orElseGet(() -> new StatisticsView(count, null, null)),
                 batch.finding().orElse(null),
                 batch.createdAt(),
                 batch.archivedAt());
+    }
+
+    private static List<PullView> pulls(List<PullTest> pulls) {
+        return IntStream.range(0, pulls.size())
+                .mapToObj(i -> new PullView(
+                        i + 1,
+                        pulls.get(i).force(),
+                        pulls.get(i).at(),
+                        pulls.get(i).leftOut()))
+                .toList();
     }
 }

@@ -9,6 +9,8 @@ import static org.sunder.engine.physics.Setups.mm;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sunder.engine.physics.Content.Intrusion;
+import org.sunder.engine.physics.InsertionTable.Fits;
+import org.sunder.engine.physics.InsertionTable.FitsNot;
 
 class InsertionTest {
 
@@ -16,21 +18,31 @@ class InsertionTest {
             Setups.tube(92, 400, 200).withContents(List.of(new Intrusion("bay aft", mm(60), mm(92))));
 
     /** In a tube each millimetre of a full-width bay takes one millimetre of tube: elementary. */
+    /** In a tube each millimetre of a full-width bay takes one millimetre of tube: elementary. */
     @Test
     void everyMillimetrePushedInTakesAMillimetreOfTube() {
         InsertionTable table = InsertionTable.of(booster, 0, InsertionTable.steps(mm(0), mm(100), 11));
         double area = Math.PI / 4 * 0.092 * 0.092;
         assertThat(table.rows()).hasSize(11).allSatisfy(row -> {
-            assertThat(row.freeVolume()).isCloseTo(area * (0.4 - row.depth()), within(1e-12));
-            assertThat(row.handbookCharge()).isCloseTo(200 / area * row.freeVolume() / 219_048.2, within(1e-8));
+            Fits fits = (Fits) row;
+            assertThat(fits.freeVolume()).isCloseTo(area * (0.4 - row.depth()), within(1e-12));
+            assertThat(fits.handbookCharge()).isCloseTo(200 / area * fits.freeVolume() / 219_048.2, within(1e-8));
         });
     }
 
+    /** The nose narrows to 91.1 mm, a hundredth less than the bay, at 62 mm; 580 mm are its whole depth. */
     @Test
-    void depthsThatLeaveNoRoomAreNamed() {
-        InsertionTable table = InsertionTable.of(bittern(), 0, List.of(mm(45), mm(400), mm(700)));
-        assertThat(table.rows()).hasSize(1);
-        assertThat(table.refused()).hasSize(2).first().isEqualTo(0.4);
+    void depthsThatCannotBeStandInTheirPlaceWithTheReason() {
+        InsertionTable table = InsertionTable.of(bittern(), 0, List.of(mm(700), mm(45), mm(75)));
+        assertThat(table.rows()).hasSize(3);
+        assertThat(table.rows().get(1)).isInstanceOf(Fits.class);
+        assertThat(table.rows().get(2)).isInstanceOfSatisfying(FitsNot.class, row -> {
+            assertThat(row.depth()).isEqualTo(0.075);
+            assertThat(row.why()).startsWith("bay pushed in is 92 mm wide, but the cavity only 90.6");
+        });
+        assertThat(table.rows().get(0))
+                .isInstanceOfSatisfying(
+                        FitsNot.class, row -> assertThat(row.why()).contains("deeper than the cavity"));
     }
 
     @Test
@@ -42,6 +54,13 @@ class InsertionTest {
         assertThat(shift.second().freeVolume()).isCloseTo(Math.PI / 4 * 0.092 * 0.092 * 0.310, within(1e-9));
         assertThat(BayShift.farthest(bittern(), 0, booster, 0, mm(90)).farthest())
                 .isCloseTo(0.045, within(1e-12));
+    }
+
+    /** From 45 mm to the 62 mm where the nose has narrowed by a hundredth. */
+    @Test
+    void theBayMovesIntoANoseOnlyAsFarAsThatIsWideEnough() {
+        BayShift shift = BayShift.farthest(booster, 0, bittern(), 0, mm(60));
+        assertThat(shift.farthest()).isBetween(0.016, 0.018);
     }
 
     @Test

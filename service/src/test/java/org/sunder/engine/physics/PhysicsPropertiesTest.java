@@ -58,10 +58,11 @@ class PhysicsPropertiesTest {
         Random random = new Random(seed);
         JointSetup empty = setup(random);
         Cavity cavity = empty.emptyCavity();
+        double depth = cavity.depth() * 0.8 * random.nextDouble();
         Intrusion bay = new Intrusion(
                 "bay",
-                Length.ofMetres(cavity.depth() * 0.8 * random.nextDouble()),
-                Length.ofMetres(2 * cavity.openingRadius() * (0.3 + 0.6 * random.nextDouble())));
+                Length.ofMetres(depth),
+                Length.ofMetres(2 * cavity.narrowest(0, depth) * (0.3 + 0.7 * random.nextDouble())));
         JointPhysics full = JointPhysics.of(empty.withContents(List.of(bay)));
         JointPhysics roomy = JointPhysics.of(empty);
         assertThat(full.freeVolume()).isLessThanOrEqualTo(roomy.freeVolume());
