@@ -9,9 +9,9 @@ import java.util.Objects;
 import java.util.UUID;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Setup;
-import org.sunder.engine.learning.AirframeLog;
-import org.sunder.engine.learning.FleetLog;
-import org.sunder.engine.learning.Leaf;
+import org.sunder.engine.learning.model.AirframeLog;
+import org.sunder.engine.learning.model.FleetLog;
+import org.sunder.engine.learning.model.Leaf;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.problem.ProblemException;
 

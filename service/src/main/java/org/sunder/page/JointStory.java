@@ -5,7 +5,7 @@ import java.util.List;
 import org.sunder.advice.Curve;
 import org.sunder.advice.CurvePicture;
 import org.sunder.advice.JointAnswer;
-import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.groundtest.GroundTest;
 
 /**

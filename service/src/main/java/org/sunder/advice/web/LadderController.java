@@ -14,7 +14,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.advice.Advising;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
 

@@ -1,0 +1,127 @@
+package org.sunder.engine.learning.posterior;
+
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.hipparchus.util.FastMath;
+import org.sunder.engine.learning.quadrature.FastLog;
+import org.sunder.engine.learning.quadrature.GaussianKernel;
+
+/**
+ * The way down the tree to one setup: what all the others say about its correction, times its own trials.
+ *
+ * <p>For every combination of hyperparameters the fleet's mean, given the other airframes, is smoothed by τₐ,
+ * multiplied by the other joints' messages, smoothed by τⱼ, multiplied by the other setups' messages, smoothed by √(τₛ²
+ * + sₓ²) and multiplied by the setup's own likelihood; then the τ's are summed out. Combinations whose density at
+ * its peak is below 1e-7 of the best are left out.
+ */
+final class DownwardPass {
+
+    /** ln 1e-7. */
+    private static final double NEGLIGIBLE = -16.1;
+
+    private final Hierarchy levels;
+    private final Design design;
+    private final MeanLogLikelihood evidence;
+    private final SetupPosition place;
+    private final Optional<SingleSetupPass> chain;
+    private final double[] peaks;
+    private final double best;
+
+    DownwardPass(Hierarchy levels, MeanLogLikelihood evidence, SetupPosition place) {
+        this.levels = levels;
+        this.design = levels.design();
+        this.evidence = evidence;
+        this.place = place;
+        this.chain = SingleSetupPass.find(levels, place.airframe());
+        this.peaks = evidence.peaks(levels);
+        double highest = peaks[0];
+        for (double peak : peaks) {
+            highest = Math.max(highest, peak);
+        }
+        this.best = highest;
+    }
+
+    LeafPosterior posterior() {
+        double[][] mass = new double[levels.rows().size()][];
+        IntStream.range(0, mass.length)
+                .parallel()
+                .forEach(r -> mass[r] = counted(r) > 0 ? row(r) : new double[levels.nodes()]);
+        int used = IntStream.range(0, mass.length).map(this::counted).sum();
+        return LeafPosterior.of(levels, mass, best, used);
+    }
+
+    /** How many combinations with this row count. */
+    private int counted(int r) {
+        int spreads = design.spreads();
+        return (int) IntStream.range(r * spreads, (r + 1) * spreads)
+                .filter(this::counts)
+                .count();
+    }
+
+    private boolean counts(int cell) {
+        return peaks[cell] - best > NEGLIGIBLE;
+    }
+
+    private double[] row(int r) {
+        UpwardPass branch = new UpwardPass(levels, r, place.airframe(), chain);
+        long[] own = new long[design.spreads() * design.knots()];
+        if (place.airframe().hasTrials()) {
+            MeanLogLikelihood.fill(own, 0, r, branch, levels, this::counts);
+        }
+        double[] sum = new double[levels.nodes()];
+        for (int s = 0; s < design.setup().size(); s++) {
+            Message siblings = place.joint() < 0 ? branch.flat() : branch.joint(s, place.joint(), place.setup());
+            double[] joint = new double[sum.length];
+            for (int j = 0; j < design.joint().size(); j++) {
+                addTo(joint, airframe(r, s, j, branch, own, siblings.exponent()), levels.joint(j));
+            }
+            multiply(joint, siblings);
+            addTo(sum, joint, levels.setup(s, place.inputSd()));
+        }
+        if (place.setup() >= 0) {
+            multiply(sum, branch.leaf(place.joint(), place.setup()));
+        }
+        return sum;
+    }
+
+    /** Mass of the airframe's correction at nodes of τₛ and τⱼ, summed over τₐ. */
+    private double[] airframe(int r, int s, int j, UpwardPass branch, long[] own, int siblingExponent) {
+        Message others = branch.airframe(s, j, place.joint());
+        int exponent = others.exponent() + siblingExponent;
+        if (place.setup() >= 0) {
+            exponent += branch.leaf(place.joint(), place.setup()).exponent();
+        }
+        double[] sum = new double[levels.nodes()];
+        for (int a = 0; a < design.airframe().size(); a++) {
+            int cell = levels.cell(r, s, j, a);
+            if (counts(cell)) {
+                int knots = design.knots();
+                int ownStart = (cell - levels.cell(r, 0, 0, 0)) * knots;
+                MeanPosterior mean = new MeanPosterior(levels, evidence.without(own, ownStart, cell * knots, knots));
+                double scale = FastMath.exp(mean.peak() + levels.logWeight(cell) + exponent * FastLog.LN_2 - best);
+                add(sum, mean.airframe(levels.airframe(a), levels.airframeSd(a)), scale);
+            }
+        }
+        multiply(sum, others);
+        return sum;
+    }
+
+    private static void addTo(double[] sum, double[] mass, GaussianKernel smoothing) {
+        add(sum, smoothing.density(mass), 1);
+    }
+
+    private static void add(double[] sum, double[] values, double scale) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += scale * values[i];
+        }
+    }
+
+    private static void multiply(double[] mass, Message message) {
+        if (!message.isFlat()) {
+            double[] values = message.values();
+            for (int i = 0; i < mass.length; i++) {
+                mass[i] *= values[i];
+            }
+        }
+    }
+}
