@@ -24,7 +24,7 @@ final class CorrectionMass {
     /** Φ(−7) is 1.3e-12. */
     private static final double SURE = 7;
 
-    private final ProbitNode row;
+    private final ProbitNode probit;
     private final Grid grid;
     private final double[] mass;
     private final double sum;
@@ -35,8 +35,8 @@ final class CorrectionMass {
 
     private double @Nullable [] before;
 
-    CorrectionMass(ProbitNode row, Grid grid, double[] mass) {
-        this.row = row;
+    CorrectionMass(ProbitNode probit, Grid grid, double[] mass) {
+        this.probit = probit;
         this.grid = grid;
         this.mass = mass;
         double total = 0;
@@ -56,8 +56,8 @@ final class CorrectionMass {
         this.support = new Grid(grid.node(from), grid.step(), to - from);
     }
 
-    ProbitNode row() {
-        return row;
+    ProbitNode probit() {
+        return probit;
     }
 
     Grid grid() {
@@ -87,7 +87,7 @@ final class CorrectionMass {
         for (int i = 0; i < size; i++) {
             result[i] = massAt(from + i * stride) * stride;
         }
-        return new CorrectionMass(row, new Grid(grid.node(from), grid.step() * stride, size), result);
+        return new CorrectionMass(probit, new Grid(grid.node(from), grid.step() * stride, size), result);
     }
 
     double massAt(int i) {
@@ -99,11 +99,11 @@ final class CorrectionMass {
         for (int i = 0; i < result.length; i++) {
             result[i] = mass[i] * factor;
         }
-        return new CorrectionMass(row, grid, result);
+        return new CorrectionMass(probit, grid, result);
     }
 
     boolean sameStrength(CorrectionMass other) {
-        return row.sigma() == other.row.sigma() && row.delta() == other.row.delta();
+        return probit.sigma() == other.probit.sigma() && probit.delta() == other.probit.delta();
     }
 
     CorrectionMass plus(CorrectionMass other) {
@@ -111,36 +111,36 @@ final class CorrectionMass {
         for (int i = 0; i < result.length; i++) {
             result[i] += other.mass[i];
         }
-        return new CorrectionMass(row, grid, result);
+        return new CorrectionMass(probit, grid, result);
     }
 
     /** The posterior mass after a trial, unnormalised; nodes of no mass stay so. */
     CorrectionMass after(Trial trial, double lapse) {
         double[] known = Arrays.copyOfRange(mass, first, first + support.size());
-        UpwardPass.multiply(known, row, trial, lapse, support);
+        UpwardPass.multiply(known, probit, trial, lapse, support);
         double[] result = new double[mass.length];
         System.arraycopy(known, 0, result, first, known.length);
-        return new CorrectionMass(row, grid, result);
+        return new CorrectionMass(probit, grid, result);
     }
 
     /** The mass before a trial that it has seen, unnormalised. */
     CorrectionMass without(Trial trial, double lapse) {
         double[] likelihood = new double[support.size()];
         Arrays.fill(likelihood, 1);
-        UpwardPass.multiply(likelihood, row, trial, lapse, support);
+        UpwardPass.multiply(likelihood, probit, trial, lapse, support);
         double[] result = new double[mass.length];
         for (int i = 0; i < likelihood.length; i++) {
             result[first + i] = mass[first + i] / likelihood[i];
         }
-        return new CorrectionMass(row, grid, result);
+        return new CorrectionMass(probit, grid, result);
     }
 
     /** Chance, times the mass, of an outcome of a firing at log ratio x. */
     double chance(Outcome outcome, double x) {
         return switch (outcome) {
             case NONE -> sum - strengthReached(x);
-            case SEPARATED -> strengthReached(x - row.delta());
-            case PARTIAL -> Math.max(0, strengthReached(x) - strengthReached(x - row.delta()));
+            case SEPARATED -> strengthReached(x - probit.delta());
+            case PARTIAL -> Math.max(0, strengthReached(x) - strengthReached(x - probit.delta()));
         };
     }
 
@@ -149,12 +149,12 @@ final class CorrectionMass {
      */
     private double strengthReached(double x) {
         double[] sums = plainSums();
-        double reach = SURE * row.sigma();
+        double reach = SURE * probit.sigma();
         int from = support.nodeAbove(x - reach);
         int to = support.nodeAbove(x + reach);
         double total = sums[from];
-        double z = (x - support.low()) / row.sigma();
-        double step = support.step() / row.sigma();
+        double z = (x - support.low()) / probit.sigma();
+        double step = support.step() / probit.sigma();
         for (int i = from; i < to; i++) {
             total += mass[first + i] * FastNormal.cdf(z - i * step);
         }

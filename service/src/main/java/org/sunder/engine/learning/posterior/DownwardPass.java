@@ -22,17 +22,17 @@ final class DownwardPass {
     private final Hierarchy levels;
     private final Design design;
     private final MeanLogLikelihood evidence;
-    private final SetupPosition place;
+    private final SetupPosition position;
     private final Optional<SingleSetupPass> chain;
     private final double[] peaks;
     private final double best;
 
-    DownwardPass(Hierarchy levels, MeanLogLikelihood evidence, SetupPosition place) {
+    DownwardPass(Hierarchy levels, MeanLogLikelihood evidence, SetupPosition position) {
         this.levels = levels;
         this.design = levels.design();
         this.evidence = evidence;
-        this.place = place;
-        this.chain = SingleSetupPass.find(levels, place.airframe());
+        this.position = position;
+        this.chain = SingleSetupPass.find(levels, position.airframe());
         this.peaks = evidence.peaks(levels);
         double highest = peaks[0];
         for (double peak : peaks) {
@@ -42,15 +42,15 @@ final class DownwardPass {
     }
 
     LeafPosterior posterior() {
-        double[][] mass = new double[levels.rows().size()][];
+        double[][] mass = new double[levels.probits().size()][];
         IntStream.range(0, mass.length)
                 .parallel()
-                .forEach(r -> mass[r] = counted(r) > 0 ? row(r) : new double[levels.nodes()]);
+                .forEach(r -> mass[r] = counted(r) > 0 ? probit(r) : new double[levels.nodes()]);
         int used = IntStream.range(0, mass.length).map(this::counted).sum();
         return LeafPosterior.of(levels, mass, best, used);
     }
 
-    /** How many combinations with this row count. */
+    /** How many combinations with this probit count. */
     private int counted(int r) {
         int spreads = design.spreads();
         return (int) IntStream.range(r * spreads, (r + 1) * spreads)
@@ -62,35 +62,33 @@ final class DownwardPass {
         return peaks[cell] - best > NEGLIGIBLE;
     }
 
-    private double[] row(int r) {
-        UpwardPass branch = new UpwardPass(levels, r, place.airframe(), chain);
+    private double[] probit(int r) {
+        UpwardPass upward = new UpwardPass(levels, r, position.airframe(), chain);
         long[] own = new long[design.spreads() * design.knots()];
-        if (place.airframe().hasTrials()) {
-            MeanLogLikelihood.fill(own, 0, r, branch, levels, this::counts);
+        if (position.airframe().hasTrials()) {
+            MeanLogLikelihood.fill(own, 0, r, upward, levels, this::counts);
         }
         double[] sum = new double[levels.nodes()];
         for (int s = 0; s < design.setup().size(); s++) {
-            Message siblings = place.joint() < 0 ? branch.flat() : branch.joint(s, place.joint(), place.setup());
+            Message siblings = position.joint().isPresent()
+                    ? upward.joint(s, position.joint().getAsInt(), position.setup())
+                    : upward.flat();
             double[] joint = new double[sum.length];
             for (int j = 0; j < design.joint().size(); j++) {
-                addTo(joint, airframe(r, s, j, branch, own, siblings.exponent()), levels.joint(j));
+                addTo(joint, airframe(r, s, j, upward, own, siblings.exponent()), levels.joint(j));
             }
             multiply(joint, siblings);
-            addTo(sum, joint, levels.setup(s, place.inputSd()));
+            addTo(sum, joint, levels.setup(s, position.inputSd()));
         }
-        if (place.setup() >= 0) {
-            multiply(sum, branch.leaf(place.joint(), place.setup()));
-        }
+        own(upward).ifPresent(leaf -> multiply(sum, leaf));
         return sum;
     }
 
     /** Mass of the airframe's correction at nodes of τₛ and τⱼ, summed over τₐ. */
-    private double[] airframe(int r, int s, int j, UpwardPass branch, long[] own, int siblingExponent) {
-        Message others = branch.airframe(s, j, place.joint());
+    private double[] airframe(int r, int s, int j, UpwardPass upward, long[] own, int siblingExponent) {
+        Message others = upward.airframe(s, j, position.joint());
         int exponent = others.exponent() + siblingExponent;
-        if (place.setup() >= 0) {
-            exponent += branch.leaf(place.joint(), place.setup()).exponent();
-        }
+        exponent += own(upward).map(Message::exponent).orElse(0);
         double[] sum = new double[levels.nodes()];
         for (int a = 0; a < design.airframe().size(); a++) {
             int cell = levels.cell(r, s, j, a);
@@ -106,8 +104,16 @@ final class DownwardPass {
         return sum;
     }
 
-    private static void addTo(double[] sum, double[] mass, GaussianKernel smoothing) {
-        add(sum, smoothing.density(mass), 1);
+    /** The likelihood of the setup's own trials, if it has any. */
+    private Optional<Message> own(UpwardPass upward) {
+        return position.setup().isPresent()
+                ? Optional.of(upward.leaf(
+                        position.joint().getAsInt(), position.setup().getAsInt()))
+                : Optional.empty();
+    }
+
+    private static void addTo(double[] sum, double[] mass, GaussianKernel kernel) {
+        add(sum, kernel.density(mass), 1);
     }
 
     private static void add(double[] sum, double[] values, double scale) {

@@ -1,6 +1,8 @@
 package org.sunder.engine.learning.posterior;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.sunder.engine.learning.model.AirframeLog;
 import org.sunder.engine.learning.model.FleetLog;
@@ -27,19 +29,17 @@ public final class FleetModel {
     private final Hierarchy levels;
     private final FleetLog log;
     private final MeanLogLikelihood evidence;
-    /** The airframe changed last, −1 for none, and the evidence of all others: the next change is likely to be its too. */
-    private final int recent;
+    private final Optional<Recent> recent;
 
-    private final MeanLogLikelihood others;
-
-    private FleetModel(
-            Hierarchy levels, FleetLog log, MeanLogLikelihood evidence, int recent, MeanLogLikelihood others) {
+    private FleetModel(Hierarchy levels, FleetLog log, MeanLogLikelihood evidence, Optional<Recent> recent) {
         this.levels = levels;
         this.log = log;
         this.evidence = evidence;
         this.recent = recent;
-        this.others = others;
     }
+
+    /** The airframe changed last and the evidence of all others: the next change is likely to be of the same one. */
+    private record Recent(int airframe, MeanLogLikelihood others) {}
 
     /** The posterior of a log under given priors, on the standard design. */
     public static FleetModel of(FleetLog log, Priors priors) {
@@ -50,12 +50,13 @@ public final class FleetModel {
         boolean speeds = log.airframes().stream().anyMatch(AirframeLog::hasSpeeds);
         Hierarchy levels = new Hierarchy(priors, design, speeds);
         MeanLogLikelihood evidence = MeanLogLikelihood.of(log.airframes(), levels);
-        return new FleetModel(levels, log, evidence, -1, evidence);
+        return new FleetModel(levels, log, evidence, Optional.empty());
     }
 
     /** Memory that it holds, in kilobytes, about: with measured speeds it is five times as much. */
     public int kilobytes() {
-        return evidence.kilobytes() + (others.equals(evidence) ? 0 : others.kilobytes());
+        return evidence.kilobytes()
+                + recent.map(last -> last.others().kilobytes()).orElse(0);
     }
 
     /** The log this posterior is of. */
@@ -72,9 +73,10 @@ public final class FleetModel {
         if (designChanges(next, airframe) || speedsChange(next, airframe)) {
             return of(next, levels.priors());
         }
-        MeanLogLikelihood rest =
-                airframe == recent ? others : evidence.minus(log.airframes().get(airframe), levels);
-        return new FleetModel(levels, next, rest.plus(changed, levels), airframe, rest);
+        MeanLogLikelihood rest = recent.filter(last -> last.airframe() == airframe)
+                .map(Recent::others)
+                .orElseGet(() -> evidence.minus(log.airframes().get(airframe), levels));
+        return new FleetModel(levels, next, rest.plus(changed, levels), Optional.of(new Recent(airframe, rest)));
     }
 
     /**
@@ -117,7 +119,7 @@ public final class FleetModel {
 
     /** The posterior of one setup's correction, scatter and band. */
     public LeafPosterior leaf(Leaf leaf) {
-        return new DownwardPass(levels, evidence, place(leaf)).posterior();
+        return new DownwardPass(levels, evidence, position(leaf)).posterior();
     }
 
     /** The posterior of what all joints of the fleet share. */
@@ -125,19 +127,21 @@ public final class FleetModel {
         return new Hyperparameters(levels, evidence);
     }
 
-    private SetupPosition place(Leaf leaf) {
+    private SetupPosition position(Leaf leaf) {
         if (leaf instanceof Leaf.Logged at) {
             AirframeLog airframe = log.airframes().get(at.airframe());
             SetupLog setup = airframe.joints().get(at.joint()).setups().get(at.setup());
-            return new SetupPosition(airframe, at.joint(), at.setup(), setup.inputSd());
+            return new SetupPosition(airframe, OptionalInt.of(at.joint()), OptionalInt.of(at.setup()), setup.inputSd());
         }
+        OptionalInt none = OptionalInt.empty();
         if (leaf instanceof Leaf.NewSetup at) {
-            return new SetupPosition(log.airframes().get(at.airframe()), at.joint(), -1, at.inputSd());
+            return new SetupPosition(
+                    log.airframes().get(at.airframe()), OptionalInt.of(at.joint()), none, at.inputSd());
         }
         if (leaf instanceof Leaf.NewJoint at) {
-            return new SetupPosition(log.airframes().get(at.airframe()), -1, -1, at.inputSd());
+            return new SetupPosition(log.airframes().get(at.airframe()), none, none, at.inputSd());
         }
-        return new SetupPosition(new AirframeLog(List.of()), -1, -1, ((Leaf.NewAirframe) leaf).inputSd());
+        return new SetupPosition(new AirframeLog(List.of()), none, none, ((Leaf.NewAirframe) leaf).inputSd());
     }
 
     /** Log marginal likelihood of the whole log: the probability of its outcomes in the order listed. */

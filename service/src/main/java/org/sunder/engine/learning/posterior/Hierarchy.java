@@ -7,7 +7,7 @@ import org.sunder.engine.learning.quadrature.GaussianKernel;
 import org.sunder.engine.learning.quadrature.Node;
 
 /**
- * The priors, the design and what follows from them for every fleet: the nodes of (σ, δ) and the smoothing between
+ * The priors, the design and what follows from them for every fleet: the nodes of (σ, δ) and the kernel between
  * the levels of the tree.
  */
 final class Hierarchy {
@@ -15,7 +15,7 @@ final class Hierarchy {
     private final Priors priors;
     private final Design design;
     private final boolean speeds;
-    private final List<ProbitNode> rows;
+    private final List<ProbitNode> probits;
     private final List<GaussianKernel> airframe;
     private final List<GaussianKernel> joint;
     private final double[] logWeights;
@@ -28,18 +28,18 @@ final class Hierarchy {
         this.priors = priors;
         this.design = design;
         this.speeds = speeds;
-        this.rows = speeds ? ProbitNode.withSpeeds(design, priors) : ProbitNode.withoutSpeeds(design, priors);
+        this.probits = speeds ? ProbitNode.withSpeeds(design, priors) : ProbitNode.withoutSpeeds(design, priors);
         this.airframe = design.airframe().stream()
-                .map(node -> smoothing(priors.airframeScale() * node.value()))
+                .map(node -> kernel(priors.airframeScale() * node.value()))
                 .toList();
         this.joint = design.joint().stream()
-                .map(node -> smoothing(priors.jointScale() * node.value()))
+                .map(node -> kernel(priors.jointScale() * node.value()))
                 .toList();
         this.logWeights = weights();
         this.logPriors = priorsAtKnots();
     }
 
-    private GaussianKernel smoothing(double sd) {
+    private GaussianKernel kernel(double sd) {
         return GaussianKernel.of(sd, design.corrections());
     }
 
@@ -55,8 +55,8 @@ final class Hierarchy {
         return design;
     }
 
-    List<ProbitNode> rows() {
-        return rows;
+    List<ProbitNode> probits() {
+        return probits;
     }
 
     int nodes() {
@@ -67,9 +67,9 @@ final class Hierarchy {
         return airframe.get(a);
     }
 
-    /** How many nodes of the speeds' bias share a node of (σ, δ); their rows follow one another. */
+    /** How many nodes of the speeds' bias share a node of (σ, δ); their probits follow one another. */
     int biases() {
-        return rows.size() / (design.scatter().size() * design.band().size());
+        return probits.size() / (design.scatter().size() * design.band().size());
     }
 
     double airframeSd(int a) {
@@ -86,7 +86,7 @@ final class Hierarchy {
 
     /** GaussianKernel from a setup to its joint: τₛ and the setup's own input uncertainty add in squares. */
     GaussianKernel setup(int s, double inputSd) {
-        return smoothing(setupSd(s, inputSd));
+        return kernel(setupSd(s, inputSd));
     }
 
     double setupSd(int s, double inputSd) {
@@ -111,13 +111,13 @@ final class Hierarchy {
     }
 
     private double[] weights() {
-        double[] result = new double[rows.size() * design.spreads()];
+        double[] result = new double[probits.size() * design.spreads()];
         int cell = 0;
-        for (ProbitNode row : rows) {
+        for (ProbitNode probit : probits) {
             for (Node s : design.setup()) {
                 for (Node j : design.joint()) {
                     for (Node a : design.airframe()) {
-                        result[cell++] = FastMath.log(row.weight() * s.weight() * j.weight() * a.weight());
+                        result[cell++] = FastMath.log(probit.weight() * s.weight() * j.weight() * a.weight());
                     }
                 }
             }

@@ -51,7 +51,7 @@ public final class Hyperparameters {
                 }
             }
         }
-        CorrectionMass unscaled = new CorrectionMass(levels.rows().get(0), design.corrections(), mass);
+        CorrectionMass unscaled = new CorrectionMass(levels.probits().get(0), design.corrections(), mass);
         this.mean = unscaled.scaled(1 / unscaled.mass());
         int perBand = levels.biases() * design.spreads();
         int perScatter = perBand * design.band().size();

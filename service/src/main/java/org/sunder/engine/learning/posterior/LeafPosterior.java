@@ -29,38 +29,39 @@ public final class LeafPosterior {
     private static final double SURE = 8.5;
 
     private final Priors priors;
-    private final List<CorrectionMass> slices;
+    private final List<CorrectionMass> masses;
     private final double logMarginalLikelihood;
     private final int combinations;
 
-    private LeafPosterior(Priors priors, List<CorrectionMass> slices, double logMarginalLikelihood, int combinations) {
+    private LeafPosterior(Priors priors, List<CorrectionMass> masses, double logMarginalLikelihood, int combinations) {
         this.priors = priors;
-        this.slices = slices;
+        this.masses = masses;
         this.logMarginalLikelihood = logMarginalLikelihood;
         this.combinations = combinations;
     }
 
-    /** From unnormalised mass [rows][nodes] in units of exp(offset). */
+    /** From unnormalised mass [probits][nodes] in units of exp(offset). */
     static LeafPosterior of(Hierarchy levels, double[][] mass, double offset, int combinations) {
-        List<CorrectionMass> slices = new ArrayList<>();
+        List<CorrectionMass> masses = new ArrayList<>();
         for (int r = 0; r < mass.length; r++) {
-            slices.add(new CorrectionMass(levels.rows().get(r), levels.design().corrections(), mass[r]));
+            masses.add(
+                    new CorrectionMass(levels.probits().get(r), levels.design().corrections(), mass[r]));
         }
-        return of(levels.priors(), slices, offset, combinations);
+        return of(levels.priors(), masses, offset, combinations);
     }
 
-    private static LeafPosterior of(Priors priors, List<CorrectionMass> slices, double offset, int combinations) {
+    private static LeafPosterior of(Priors priors, List<CorrectionMass> masses, double offset, int combinations) {
         double total = 0;
-        for (CorrectionMass slice : slices) {
-            total += slice.mass();
+        for (CorrectionMass mass : masses) {
+            total += mass.mass();
         }
         if (!(total > 0) || Double.isInfinite(total)) {
             throw new IllegalStateException("the posterior has no mass on the grid: " + total);
         }
         List<CorrectionMass> kept = new ArrayList<>();
-        for (CorrectionMass slice : slices) {
-            if (slice.mass() > NEGLIGIBLE * total) {
-                kept.add(slice.scaled(1 / total));
+        for (CorrectionMass mass : masses) {
+            if (mass.mass() > NEGLIGIBLE * total) {
+                kept.add(mass.scaled(1 / total));
             }
         }
         return new LeafPosterior(priors, List.copyOf(kept), offset + FastMath.log(total), combinations);
@@ -90,8 +91,8 @@ public final class LeafPosterior {
 
     private double chance(Outcome outcome, double x) {
         double sum = 0;
-        for (CorrectionMass slice : slices) {
-            sum += slice.chance(outcome, x);
+        for (CorrectionMass mass : masses) {
+            sum += mass.chance(outcome, x);
         }
         return sum;
     }
@@ -103,7 +104,7 @@ public final class LeafPosterior {
 
     /** Chance that the log correction is at most c. */
     public double correctionChance(double c) {
-        return below(slice -> c);
+        return below(mass -> c);
     }
 
     /** The factor κ = e^c: median and 90 % interval. */
@@ -122,23 +123,23 @@ public final class LeafPosterior {
     /** Standard deviation of the log correction c. */
     public double correctionSd() {
         double mean = correctionMean();
-        return FastMath.sqrt(mean(slice -> slice.secondMoment(mean)));
+        return FastMath.sqrt(mean(mass -> mass.secondMoment(mean)));
     }
 
     /** Mean of the scatter σ. */
     public double scatterMean() {
-        return mean(slice -> slice.mass() * slice.row().sigma());
+        return mean(mass -> mass.mass() * mass.probit().sigma());
     }
 
     /** Mean of the band δ. */
     public double bandMean() {
-        return mean(slice -> slice.mass() * slice.row().delta());
+        return mean(mass -> mass.mass() * mass.probit().delta());
     }
 
     private double mean(ToDoubleFunction<CorrectionMass> term) {
         double sum = 0;
-        for (CorrectionMass slice : slices) {
-            sum += term.applyAsDouble(slice);
+        for (CorrectionMass mass : masses) {
+            sum += term.applyAsDouble(mass);
         }
         return sum;
     }
@@ -195,23 +196,23 @@ public final class LeafPosterior {
     }
 
     private double ownAtMost(double x, double z) {
-        return below(slice -> x - slice.row().delta() - z * slice.row().sigma());
+        return below(mass -> x - mass.probit().delta() - z * mass.probit().sigma());
     }
 
     private double below(ToDoubleFunction<CorrectionMass> limit) {
-        return mean(slice -> slice.below(limit.applyAsDouble(slice)));
+        return mean(mass -> mass.below(limit.applyAsDouble(mass)));
     }
 
     /** Density of the log correction at c, per unit of log ratio. */
     public double density(double c) {
-        return mean(slice -> slice.density(c));
+        return mean(mass -> mass.density(c));
     }
 
     /** This posterior with one more trial of this setup, exact. */
     public LeafPosterior after(Trial trial) {
         List<CorrectionMass> updated = new ArrayList<>();
-        for (CorrectionMass slice : slices) {
-            updated.add(slice.after(trial, priors.lapse()));
+        for (CorrectionMass mass : masses) {
+            updated.add(mass.after(trial, priors.lapse()));
         }
         return of(priors, updated, logMarginalLikelihood, combinations);
     }
@@ -219,8 +220,8 @@ public final class LeafPosterior {
     /** What this posterior was before a trial that it has seen. */
     public LeafPosterior without(Trial had) {
         List<CorrectionMass> updated = new ArrayList<>();
-        for (CorrectionMass slice : slices) {
-            updated.add(slice.without(had, priors.lapse()));
+        for (CorrectionMass mass : masses) {
+            updated.add(mass.without(had, priors.lapse()));
         }
         return of(priors, updated, logMarginalLikelihood, combinations);
     }
@@ -232,18 +233,18 @@ public final class LeafPosterior {
 
     /** What is needed to trust this posterior. */
     public Diagnostics diagnostics() {
-        return new Diagnostics(combinations, mean(slice -> slice.edge(EDGE_NODES)));
+        return new Diagnostics(combinations, mean(mass -> mass.edge(EDGE_NODES)));
     }
 
-    /** One slice per node of (σ, δ), the bias of speeds summed out. */
-    List<CorrectionMass> slices() {
+    /** One mass per node of (σ, δ), the bias of speeds summed out. */
+    List<CorrectionMass> masses() {
         List<CorrectionMass> merged = new ArrayList<>();
-        for (CorrectionMass slice : slices) {
+        for (CorrectionMass mass : masses) {
             int last = merged.size() - 1;
-            if (last >= 0 && merged.get(last).sameStrength(slice)) {
-                merged.set(last, merged.get(last).plus(slice));
+            if (last >= 0 && merged.get(last).sameStrength(mass)) {
+                merged.set(last, merged.get(last).plus(mass));
             } else {
-                merged.add(slice);
+                merged.add(mass);
             }
         }
         return merged;

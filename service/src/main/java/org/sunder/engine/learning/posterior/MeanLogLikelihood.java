@@ -3,6 +3,7 @@ package org.sunder.engine.learning.posterior;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +18,7 @@ import org.sunder.engine.learning.quadrature.GaussianKernel;
  *
  * <p>The sums are whole numbers of 2⁻³⁶, so adding and taking away airframes is exact, in any order: the evidence of
  * all others is the sum less one's own, and a new trial changes one airframe's term only. One term is held to
- * ±10,000 and its rounding is 7e-12; 10,000 airframes fit. Array: [rows × τₛ × τⱼ × τₐ × knots]. Immutable.
+ * ±10,000 and its rounding is 7e-12; 10,000 airframes fit. Array: [probits × τₛ × τⱼ × τₐ × knots]. Immutable.
  */
 final class MeanLogLikelihood {
 
@@ -36,7 +37,7 @@ final class MeanLogLikelihood {
 
     private static long[] zeros(Hierarchy levels) {
         return new long
-                [levels.rows().size()
+                [levels.probits().size()
                         * levels.design().spreads()
                         * levels.design().knots()];
     }
@@ -75,14 +76,14 @@ final class MeanLogLikelihood {
             return;
         }
         int biases = log.hasSpeeds() ? 1 : levels.biases();
-        int row = levels.design().spreads() * levels.design().knots();
+        int probit = levels.design().spreads() * levels.design().knots();
         Optional<SingleSetupPass> chain = SingleSetupPass.find(levels, log);
-        IntStream.range(0, levels.rows().size() / biases).parallel().forEach(i -> {
+        IntStream.range(0, levels.probits().size() / biases).parallel().forEach(i -> {
             int r = i * biases;
-            long[] own = new long[row];
+            long[] own = new long[probit];
             fill(own, 0, r, new UpwardPass(levels, r, log, chain), levels, cell -> true);
             for (int b = 0; b < biases; b++) { // without a measured speed their bias does not matter
-                add(own, sign, sums, (r + b) * row);
+                add(own, sign, sums, (r + b) * probit);
             }
         });
     }
@@ -94,27 +95,27 @@ final class MeanLogLikelihood {
     }
 
     /**
-     * Writes one airframe's log likelihood at the knots of μ, in units, for every combination with row r.
+     * Writes one airframe's log likelihood at the knots of μ, in units, for every combination with probit r.
      *
      * @param target [τₛ × τⱼ × τₐ × knots] from {@code start} on
      * @param wanted which combinations are needed; others may be left as they are
      */
-    static void fill(long[] target, int start, int r, UpwardPass branch, Hierarchy levels, IntPredicate wanted) {
-        if (branch.chain().isPresent()) {
-            branch.chain().get().fill(target, start, branch);
+    static void fill(long[] target, int start, int r, UpwardPass upward, Hierarchy levels, IntPredicate wanted) {
+        if (upward.chain().isPresent()) {
+            upward.chain().get().fill(target, start, upward);
             return;
         }
         Design design = levels.design();
         int from = levels.cell(r, 0, 0, 0);
         for (int s = 0; s < design.setup().size(); s++) {
             for (int j = 0; j < design.joint().size(); j++) {
-                Message message = branch.airframe(s, j, -1);
-                Downsampled pyramid = new Downsampled(message.values());
+                Message message = upward.airframe(s, j, OptionalInt.empty());
+                Downsampled downsampled = new Downsampled(message.values());
                 for (int a = 0; a < design.airframe().size(); a++) {
                     int cell = levels.cell(r, s, j, a);
                     if (wanted.test(cell)) {
                         round(
-                                logsAtKnots(pyramid, message.exponent(), levels.airframe(a), design),
+                                logsAtKnots(downsampled, message.exponent(), levels.airframe(a), design),
                                 target,
                                 start + (cell - from) * design.knots());
                     }
@@ -124,16 +125,16 @@ final class MeanLogLikelihood {
     }
 
     /**
-     * One airframe's log likelihood at the knots of μ. Where the smoothing gives fewer values than there are knots, the
+     * One airframe's log likelihood at the knots of μ. Where the kernel gives fewer values than there are knots, the
      * log is interpolated by cubics: it is nearly quadratic.
      */
-    static double[] logsAtKnots(Downsampled likelihood, int exponent, GaussianKernel smoothing, Design design) {
-        int stride = smoothing.stride();
+    static double[] logsAtKnots(Downsampled likelihood, int exponent, GaussianKernel kernel, Design design) {
+        int stride = kernel.stride();
         int skip = Math.max(1, design.knotStride() / stride);
         int first = Math.max(0, design.firstKnot() / stride - 2);
         int nodes = (design.corrections().size() - 1) / stride + 1;
         int last = Math.min(nodes - 1, (design.lastKnot() + stride - 1) / stride + 2);
-        double[] logs = smoothing.sampled(likelihood, first, skip, (last - first) / skip + 1);
+        double[] logs = kernel.sampled(likelihood, first, skip, (last - first) / skip + 1);
         for (int i = 0; i < logs.length; i++) {
             logs[i] = logs[i] < Double.MIN_NORMAL
                     ? FLOOR
@@ -141,7 +142,7 @@ final class MeanLogLikelihood {
         }
         int spacing = stride * skip;
         while (spacing > design.knotStride()) {
-            logs = twice(logs);
+            logs = upsampled(logs);
             spacing /= 2;
         }
         int offset = (design.firstKnot() - first * stride) / spacing;
@@ -159,7 +160,7 @@ final class MeanLogLikelihood {
         }
     }
 
-    private static double[] twice(double[] logs) {
+    private static double[] upsampled(double[] logs) {
         double[] result = new double[2 * logs.length - 1];
         for (int i = 0; i < logs.length; i++) {
             result[2 * i] = logs[i];

@@ -81,11 +81,11 @@ final class MeanPosterior {
     /**
      * Mass at each node of c of an airframe's mean, μ smoothed by τₐ, in units of exp(peak).
      *
-     * @param smoothing the smoothing by τₐ
+     * @param kernel the kernel by τₐ
      * @param spread τₐ
      */
-    double[] airframe(GaussianKernel smoothing, double spread) {
-        return narrow() ? normal(spread) : smoothing.density(onGrid());
+    double[] airframe(GaussianKernel kernel, double spread) {
+        return narrow() ? normal(spread) : kernel.density(onGrid());
     }
 
     /**

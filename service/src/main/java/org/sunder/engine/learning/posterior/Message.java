@@ -56,8 +56,8 @@ final class Message {
         return of(product, exponent + other.exponent);
     }
 
-    Message smoothed(GaussianKernel smoothing) {
-        return flat || smoothing.isIdentity() ? this : new Message(smoothing.likelihood(values), exponent, false);
+    Message smoothed(GaussianKernel kernel) {
+        return flat || kernel.isIdentity() ? this : new Message(kernel.likelihood(values), exponent, false);
     }
 
     boolean isFlat() {

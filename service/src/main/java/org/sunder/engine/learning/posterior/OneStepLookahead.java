@@ -30,7 +30,7 @@ public final class OneStepLookahead {
 
     private final double reliability;
     private final double lapse;
-    private final List<CorrectionMass> slices = new ArrayList<>();
+    private final List<CorrectionMass> masses = new ArrayList<>();
     private final int size;
     private final double[] weights;
     private final double[] own;
@@ -43,16 +43,16 @@ public final class OneStepLookahead {
     public OneStepLookahead(LeafPosterior posterior, double reliability) {
         this.reliability = reliability;
         this.lapse = posterior.lapse();
-        List<CorrectionMass> fine = posterior.slices();
+        List<CorrectionMass> fine = posterior.masses();
         Grid grid = fine.get(0).grid();
         int stride = posterior.correctionSd() > WIDE * grid.step() ? 2 : 1;
         List<CorrectionMass> coarse = coarse(fine);
-        double mass = coarse.stream().mapToDouble(CorrectionMass::mass).sum();
+        double total = coarse.stream().mapToDouble(CorrectionMass::mass).sum();
         int nodes = 0;
-        for (CorrectionMass slice : coarse) {
-            if (slice.mass() > NEGLIGIBLE * mass) {
-                slices.add(slice.scaled(1 / mass).thinned(stride));
-                nodes += slices.get(slices.size() - 1).size();
+        for (CorrectionMass mass : coarse) {
+            if (mass.mass() > NEGLIGIBLE * total) {
+                masses.add(mass.scaled(1 / total).thinned(stride));
+                nodes += masses.get(masses.size() - 1).size();
             }
         }
         this.size = nodes;
@@ -60,25 +60,25 @@ public final class OneStepLookahead {
         this.own = new double[nodes];
         double z = -FastMath.sqrt(2) * Erf.erfcInv(2 * reliability);
         int k = 0;
-        for (CorrectionMass slice : slices) {
-            for (int i = 0; i < slice.size(); i++, k++) {
-                weights[k] = slice.massAt(i);
-                own[k] = slice.grid().node(i)
-                        + slice.row().delta()
-                        + z * slice.row().sigma();
+        for (CorrectionMass mass : masses) {
+            for (int i = 0; i < mass.size(); i++, k++) {
+                weights[k] = mass.massAt(i);
+                own[k] = mass.grid().node(i)
+                        + mass.probit().delta()
+                        + z * mass.probit().sigma();
             }
         }
     }
 
-    /** The slices at every second node of σ, the most likely one among them. */
+    /** The masses at every second node of σ, the most likely one among them. */
     private static List<CorrectionMass> coarse(List<CorrectionMass> fine) {
         int likely = fine.stream()
                 .max(Comparator.comparingDouble(CorrectionMass::mass))
                 .orElseThrow()
-                .row()
+                .probit()
                 .scatterNode();
         return fine.stream()
-                .filter(slice -> (slice.row().scatterNode() - likely) % 2 == 0)
+                .filter(mass -> (mass.probit().scatterNode() - likely) % 2 == 0)
                 .toList();
     }
 
@@ -109,10 +109,10 @@ public final class OneStepLookahead {
     private double[] update(double x, double[] none, double[] partial, double[] separated) {
         double[] totals = new double[3];
         int k = 0;
-        for (CorrectionMass slice : slices) {
-            double[] low = new double[slice.size()];
-            double[] high = new double[slice.size()];
-            slice.row().ends(x, slice.grid(), low, high);
+        for (CorrectionMass mass : masses) {
+            double[] low = new double[mass.size()];
+            double[] high = new double[mass.size()];
+            mass.probit().ends(x, mass.grid(), low, high);
             for (int i = 0; i < low.length; i++, k++) {
                 double middle = Math.max(0, 1 - low[i] - high[i]);
                 totals[0] += weights[k] * low[i];
@@ -169,9 +169,9 @@ public final class OneStepLookahead {
     private double[] tabulate(int index) {
         double[] table = new double[size];
         int k = 0;
-        for (CorrectionMass slice : slices) {
-            double[] chances = new double[slice.size()];
-            slice.row().chances(Outcome.SEPARATED, STEP * index, slice.grid(), chances);
+        for (CorrectionMass mass : masses) {
+            double[] chances = new double[mass.size()];
+            mass.probit().chances(Outcome.SEPARATED, STEP * index, mass.grid(), chances);
             System.arraycopy(chances, 0, table, k, chances.length);
             k += chances.length;
         }

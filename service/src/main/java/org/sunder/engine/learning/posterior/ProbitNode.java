@@ -33,16 +33,16 @@ record ProbitNode(double sigma, double delta, double bias, double speedSd, doubl
 
     /** Nodes for a fleet with measured speeds, whose shared bias is learned. */
     static List<ProbitNode> withSpeeds(Design design, Priors priors) {
-        return of(design, priors, QuadratureRules.normalGauss5(), SpeedReading.READING_SD);
+        return of(design, priors, QuadratureRules.normalGauss(5), SpeedReading.READING_SD);
     }
 
     private static List<ProbitNode> of(Design design, Priors priors, List<Node> biases, double speedSd) {
-        List<ProbitNode> rows = new ArrayList<>();
+        List<ProbitNode> probits = new ArrayList<>();
         for (int i = 0; i < design.scatter().size(); i++) {
             Node scatter = design.scatter().get(i);
             for (Node band : design.band()) {
                 for (Node bias : biases) {
-                    rows.add(new ProbitNode(
+                    probits.add(new ProbitNode(
                             priors.scatterMedian() * FastMath.exp(priors.scatterLogSd() * scatter.value()),
                             priors.bandMedian() * FastMath.exp(priors.bandLogSd() * band.value()),
                             SpeedReading.BIAS_SD * bias.value(),
@@ -52,7 +52,7 @@ record ProbitNode(double sigma, double delta, double bias, double speedSd, doubl
                 }
             }
         }
-        return List.copyOf(rows);
+        return List.copyOf(probits);
     }
 
     /** A node of (σ, δ) where speeds do not matter. */

@@ -32,7 +32,7 @@ final class SingleSetupPass {
     private final Hierarchy levels;
     private final int joint;
     private final int setup;
-    private final List<GaussianKernel> smoothings = new ArrayList<>();
+    private final List<GaussianKernel> kernels = new ArrayList<>();
     /** For every combination of τₛ, τⱼ, τₐ: the node below it, its first node and their weights. */
     private final int[] below;
 
@@ -47,7 +47,7 @@ final class SingleSetupPass {
         int count = Math.max(POINTS, (int) Math.ceil((high - low) / STEP) + 1);
         double step = (high - low) / (count - 1);
         for (int i = 0; i < count; i++) {
-            smoothings.add(GaussianKernel.of(
+            kernels.add(GaussianKernel.of(
                     FastMath.exp(0.5 * (low + i * step)), levels.design().corrections()));
         }
         this.below = new int[variances.length];
@@ -94,7 +94,7 @@ final class SingleSetupPass {
         }
         SingleSetupPass chain =
                 new SingleSetupPass(levels, joint, setup, variances, FastMath.log(least), FastMath.log(most));
-        return chain.smoothings.size() < variances.length ? Optional.of(chain) : Optional.empty();
+        return chain.kernels.size() < variances.length ? Optional.of(chain) : Optional.empty();
     }
 
     private static double[] variances(Hierarchy levels, double inputSd) {
@@ -127,12 +127,12 @@ final class SingleSetupPass {
     }
 
     /** Writes the log likelihood, in units, at the knots of every combination of the spreads. */
-    void fill(long[] target, int start, UpwardPass branch) {
+    void fill(long[] target, int start, UpwardPass upward) {
         Design design = levels.design();
-        Message leaf = branch.leaf(joint, setup);
-        Downsampled pyramid = new Downsampled(leaf.values());
-        double[][] logs = smoothings.stream()
-                .map(smoothing -> MeanLogLikelihood.logsAtKnots(pyramid, leaf.exponent(), smoothing, design))
+        Message leaf = upward.leaf(joint, setup);
+        Downsampled downsampled = new Downsampled(leaf.values());
+        double[][] logs = kernels.stream()
+                .map(kernel -> MeanLogLikelihood.logsAtKnots(downsampled, leaf.exponent(), kernel, design))
                 .toArray(double[][]::new);
         double[] sum = new double[design.knots()];
         for (int cell = 0; cell < first.length; cell++) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.model.AirframeLog;
 import org.sunder.engine.learning.model.SetupLog;
@@ -29,7 +30,7 @@ final class UpwardPass {
             .thenComparing(UpwardPass::logSpeed);
 
     private final Hierarchy levels;
-    private final ProbitNode row;
+    private final ProbitNode probit;
     private final AirframeLog log;
     private final Message[][] leaves;
     private final Optional<SingleSetupPass> chain;
@@ -37,12 +38,12 @@ final class UpwardPass {
     private final @Nullable Message[][] jointMessages;
 
     /**
-     * @param r number of the row of (σ, δ)
+     * @param r number of the probit of (σ, δ)
      * @param chain the airframe's chain, if it has one
      */
     UpwardPass(Hierarchy levels, int r, AirframeLog log, Optional<SingleSetupPass> chain) {
         this.levels = levels;
-        this.row = levels.rows().get(r);
+        this.probit = levels.probits().get(r);
         this.log = log;
         this.chain = chain;
         this.leaves = new Message[log.joints().size()][];
@@ -60,7 +61,7 @@ final class UpwardPass {
     private Message jointMessage(int s, int joint) {
         Message known = jointMessages[s][joint];
         if (known == null) {
-            known = joint(s, joint, -1);
+            known = joint(s, joint, OptionalInt.empty());
             jointMessages[s][joint] = known;
         }
         return known;
@@ -80,7 +81,7 @@ final class UpwardPass {
             for (Trial trial : trials.subList(from, Math.min(trials.size(), from + RESCALE))) {
                 multiply(
                         product,
-                        row,
+                        probit,
                         trial,
                         levels.priors().lapse(),
                         levels.design().corrections());
@@ -94,15 +95,19 @@ final class UpwardPass {
      * Multiplies in a trial: (1 − lapse) · chance of its outcome + lapse/3. A lapsed trial says nothing: each of the
      * three outcomes is then as likely, and so is any speed.
      */
-    static void multiply(double[] product, ProbitNode row, Trial trial, double lapse, Grid corrections) {
+    static void multiply(double[] product, ProbitNode probit, Trial trial, double lapse, Grid corrections) {
         double[] chances = new double[product.length];
-        row.chances(trial.outcome(), trial.logRatio(), corrections, chances);
+        probit.chances(trial.outcome(), trial.logRatio(), corrections, chances);
         SpeedReading speed = trial.speed();
         double lapsed = speed == null ? lapse / 3 : lapse / 3 * SpeedReading.LAPSED;
         for (int i = 0; i < product.length; i++) {
-            double density = speed == null ? 1 : row.speedDensity(speed, trial.logRatio(), corrections.node(i));
+            double density = speed == null ? 1 : probit.speedDensity(speed, trial.logRatio(), corrections.node(i));
             product[i] *= (1 - lapse) * chances[i] * density + lapsed;
         }
+    }
+
+    private static boolean isAt(OptionalInt index, int i) {
+        return index.isPresent() && index.getAsInt() == i;
     }
 
     /** The message of no trial. */
@@ -115,11 +120,11 @@ final class UpwardPass {
         return leaves[joint][setup];
     }
 
-    /** Product of the messages of a joint's setups but {@code skip} (−1 for all) at node s of τₛ. */
-    Message joint(int s, int joint, int skip) {
+    /** Product of the messages of a joint's setups but {@code skip} at node s of τₛ. */
+    Message joint(int s, int joint, OptionalInt skip) {
         Message product = flat();
         for (int setup = 0; setup < leaves[joint].length; setup++) {
-            if (setup != skip && !leaves[joint][setup].isFlat()) {
+            if (!isAt(skip, setup) && !leaves[joint][setup].isFlat()) {
                 double inputSd = log.joints().get(joint).setups().get(setup).inputSd();
                 product = product.times(leaves[joint][setup].smoothed(levels.setup(s, inputSd)));
             }
@@ -127,11 +132,11 @@ final class UpwardPass {
         return product;
     }
 
-    /** Product of the messages of the airframe's joints but {@code skip} (−1 for all) at nodes of τₛ and τⱼ. */
-    Message airframe(int s, int j, int skip) {
+    /** Product of the messages of the airframe's joints but {@code skip} at nodes of τₛ and τⱼ. */
+    Message airframe(int s, int j, OptionalInt skip) {
         Message product = flat();
         for (int joint = 0; joint < leaves.length; joint++) {
-            if (joint != skip) {
+            if (!isAt(skip, joint)) {
                 product = product.times(jointMessage(s, joint).smoothed(levels.joint(j)));
             }
         }

@@ -165,13 +165,13 @@ public final class GaussianKernel {
     private double[] refined(double[] values, boolean extend) {
         double[] result = values;
         for (int s = stride; s > 1; s /= 2) {
-            result = twice(result, extend);
+            result = upsampled(result, extend);
         }
         return result;
     }
 
     /** Values at twice as many nodes, by cubic interpolation that does not go below 0. */
-    private static double[] twice(double[] values, boolean extend) {
+    private static double[] upsampled(double[] values, boolean extend) {
         int n = values.length;
         double[] result = new double[2 * n - 1];
         for (int k = 0; k < n; k++) {

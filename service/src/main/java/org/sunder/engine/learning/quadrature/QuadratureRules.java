@@ -30,16 +30,14 @@ public final class QuadratureRules {
     }
 
     /**
-     * Gauss–Hermite rule of 5 nodes for a standard normal variable (M. Abramowitz, I. A. Stegun, Handbook of
-     * Mathematical Functions, table 25.10, scaled): right for its first nine moments.
+     * Gauss–Hermite rule for a standard normal variable, right for its first 2n − 1 moments (M. Abramowitz, I. A. Stegun,
+     * Handbook of Mathematical Functions, 25.4.46, scaled).
      */
-    public static List<Node> normalGauss5() {
-        return List.of(
-                new Node(-2.8569700138728056, 0.011257411327720691),
-                new Node(-1.355626179974266, 0.22207592200561266),
-                new Node(0, 0.5333333333333333),
-                new Node(1.355626179974266, 0.22207592200561266),
-                new Node(2.8569700138728056, 0.011257411327720691));
+    public static List<Node> normalGauss(int n) {
+        GaussIntegrator hermite = new GaussIntegratorFactory().hermite(n);
+        return normalised(IntStream.range(0, n)
+                .mapToObj(i -> new Node(FastMath.sqrt(2) * hermite.getPoint(i), hermite.getWeight(i)))
+                .toList());
     }
 
     /** Gauss–Legendre rule of n nodes for a standard half-normal variable cut off at {@code reach}. */

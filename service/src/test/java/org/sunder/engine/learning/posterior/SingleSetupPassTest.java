@@ -32,7 +32,7 @@ class SingleSetupPassTest {
             Optional<SingleSetupPass> chain = SingleSetupPass.find(levels, log);
             assertThat(chain).isPresent();
             int knots = levels.design().knots();
-            for (int r = 0; r < levels.rows().size(); r += 7) {
+            for (int r = 0; r < levels.probits().size(); r += 7) {
                 long[] quick = new long[levels.design().spreads() * knots];
                 long[] tree = new long[quick.length];
                 MeanLogLikelihood.fill(quick, 0, r, new UpwardPass(levels, r, log, chain), levels, cell -> true);
