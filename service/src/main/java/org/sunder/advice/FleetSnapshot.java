@@ -25,24 +25,24 @@ final class FleetSnapshot {
     private final long version;
     private final Map<UUID, Airframe> airframes;
     private final Map<UUID, LoggedJoint> joints;
-    private final Map<UUID, Place> places;
+    private final Map<UUID, Position> positions;
     private final FleetLog log;
 
     /** Where a joint stands in the engine's log: indices of its airframe, and of the joint in it. */
-    private record Place(int airframe, int joint) {}
+    private record Position(int airframe, int joint) {}
 
     private FleetSnapshot(
             UUID flyer,
             long version,
             Map<UUID, Airframe> airframes,
             Map<UUID, LoggedJoint> joints,
-            Map<UUID, Place> places,
+            Map<UUID, Position> positions,
             FleetLog log) {
         this.flyer = flyer;
         this.version = version;
         this.airframes = airframes;
         this.joints = joints;
-        this.places = places;
+        this.positions = positions;
         this.log = log;
     }
 
@@ -56,18 +56,18 @@ final class FleetSnapshot {
             UUID flyer, long version, Collection<Airframe> airframes, Map<UUID, List<LoggedJoint>> joints) {
         Map<UUID, Airframe> byId = new LinkedHashMap<>();
         Map<UUID, LoggedJoint> all = new LinkedHashMap<>();
-        Map<UUID, Place> places = new LinkedHashMap<>();
+        Map<UUID, Position> positions = new LinkedHashMap<>();
         List<AirframeLog> logs = new ArrayList<>();
         for (Airframe airframe : airframes) {
             byId.put(airframe.id(), airframe);
             List<LoggedJoint> own = joints.getOrDefault(airframe.id(), List.of());
             for (int i = 0; i < own.size(); i++) {
-                places.put(own.get(i).joint().id(), new Place(logs.size(), i));
+                positions.put(own.get(i).joint().id(), new Position(logs.size(), i));
                 all.put(own.get(i).joint().id(), own.get(i));
             }
             logs.add(new AirframeLog(own.stream().map(LoggedJoint::log).toList()));
         }
-        return new FleetSnapshot(flyer, version, byId, all, places, new FleetLog(logs));
+        return new FleetSnapshot(flyer, version, byId, all, positions, new FleetLog(logs));
     }
 
     UUID flyer() {
@@ -121,9 +121,9 @@ final class FleetSnapshot {
 
     /** Where a setup stands in the engine's log. */
     Leaf leaf(Setup setup) {
-        Place place = Objects.requireNonNull(places.get(setup.jointId()));
+        Position position = Objects.requireNonNull(positions.get(setup.jointId()));
         return new Leaf.Logged(
-                place.airframe(), place.joint(), joint(setup.jointId()).place(setup));
+                position.airframe(), position.joint(), joint(setup.jointId()).place(setup));
     }
 
     /** How many tests of all joints are in the fit. */
@@ -146,8 +146,9 @@ final class FleetSnapshot {
         LoggedJoint changed = joint(test.jointId()).with(test);
         Map<UUID, LoggedJoint> next = new LinkedHashMap<>(joints);
         next.put(test.jointId(), changed);
-        Place place = Objects.requireNonNull(places.get(test.jointId()));
-        AirframeLog airframe = log.airframes().get(place.airframe()).with(place.joint(), changed.log());
-        return new FleetSnapshot(flyer, version + 1, airframes, next, places, log.with(place.airframe(), airframe));
+        Position position = Objects.requireNonNull(positions.get(test.jointId()));
+        AirframeLog airframe = log.airframes().get(position.airframe()).with(position.joint(), changed.log());
+        return new FleetSnapshot(
+                flyer, version + 1, airframes, next, positions, log.with(position.airframe(), airframe));
     }
 }

@@ -21,7 +21,7 @@ import org.sunder.groundtest.Report;
 
 /** The log as a table for a spreadsheet. */
 @Service
-class LogTable {
+class CsvLog {
 
     private static final List<String> FIRED = List.of(
             "occasion",
@@ -39,7 +39,7 @@ class LogTable {
     private final GroundTests tests;
     private final History history;
 
-    LogTable(Airframes airframes, GroundTests tests, History history) {
+    CsvLog(Airframes airframes, GroundTests tests, History history) {
         this.airframes = airframes;
         this.tests = tests;
         this.history = history;
