@@ -69,6 +69,32 @@ class EngineIslandTest {
     }
 
     @Test
+    void onlyThePosteriorUsesTheQuadratureAndTheModelUsesNothing() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages(
+                        "org.sunder.engine.learning.posterior", "org.sunder.engine.learning.quadrature")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.sunder.engine.learning.quadrature")
+                .check(ENGINE);
+        noClasses()
+                .that()
+                .resideInAnyPackage("org.sunder.engine.learning.model", "org.sunder.engine.learning.quadrature")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.sunder.engine.learning.posterior")
+                .check(ENGINE);
+        noClasses()
+                .that()
+                .resideInAPackage("org.sunder.engine.learning.quadrature")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.sunder.engine.learning.model")
+                .check(ENGINE);
+    }
+
+    @Test
     void engineKnowsOnlyTheJdkItselfAndMathematics() {
         ArchRule rule = classes()
                 .that()

@@ -5,7 +5,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.sunder.airframe.Display;
-import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.posterior.LeafPosterior;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.planning.NextStep;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.sunder.airframe.Display;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.picture.Axis;
 import org.sunder.picture.Svg;

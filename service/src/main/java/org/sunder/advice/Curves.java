@@ -6,7 +6,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
-import org.sunder.engine.learning.LeafPosterior;
+import org.sunder.engine.learning.posterior.LeafPosterior;
 
 /** The picture of what a joint needs: chance against charge, with every firing in it. */
 @Service

@@ -3,7 +3,7 @@ package org.sunder.advice;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
-import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
 
 /** What physics and log say of a joint before anything is fired. */
 @Service

@@ -9,10 +9,10 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.sunder.airframe.Setup;
-import org.sunder.engine.learning.FleetLog;
-import org.sunder.engine.learning.FleetModel;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Priors;
+import org.sunder.engine.learning.model.FleetLog;
+import org.sunder.engine.learning.model.Priors;
+import org.sunder.engine.learning.posterior.FleetModel;
+import org.sunder.engine.learning.posterior.LeafPosterior;
 
 /**
  * What was found lately: each flyer's fleet, its model, and what was asked of it. Everything is kept by the snapshot that it

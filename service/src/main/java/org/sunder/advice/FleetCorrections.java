@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.UUID;
 import java.util.function.DoubleUnaryOperator;
 import org.springframework.stereotype.Service;
-import org.sunder.engine.learning.CorrectionFactor;
-import org.sunder.engine.learning.FleetLog;
-import org.sunder.engine.learning.FleetModel;
-import org.sunder.engine.learning.Hyperparameters;
-import org.sunder.engine.learning.Leaf;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Priors;
+import org.sunder.engine.learning.model.FleetLog;
+import org.sunder.engine.learning.model.Leaf;
+import org.sunder.engine.learning.model.Priors;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
+import org.sunder.engine.learning.posterior.FleetModel;
+import org.sunder.engine.learning.posterior.Hyperparameters;
+import org.sunder.engine.learning.posterior.LeafPosterior;
 
 /** What a flyer's airframes teach a new one. */
 @Service

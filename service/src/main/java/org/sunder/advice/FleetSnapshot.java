@@ -9,9 +9,9 @@ import java.util.Objects;
 import java.util.UUID;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Setup;
-import org.sunder.engine.learning.AirframeLog;
-import org.sunder.engine.learning.FleetLog;
-import org.sunder.engine.learning.Leaf;
+import org.sunder.engine.learning.model.AirframeLog;
+import org.sunder.engine.learning.model.FleetLog;
+import org.sunder.engine.learning.model.Leaf;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.problem.ProblemException;
 
@@ -25,26 +25,26 @@ final class FleetSnapshot {
     private final long version;
     private final Map<UUID, Airframe> airframes;
     private final Map<UUID, LoggedJoint> joints;
-    private final Map<UUID, Place> places;
+    private final Map<UUID, Position> positions;
     private final FleetLog log;
     private final FleetLog example;
 
     /** Where a joint stands in the log that it belongs to: indices of its airframe, and of the joint in it. */
-    private record Place(int airframe, int joint) {}
+    private record Position(int airframe, int joint) {}
 
     private FleetSnapshot(
             UUID flyer,
             long version,
             Map<UUID, Airframe> airframes,
             Map<UUID, LoggedJoint> joints,
-            Map<UUID, Place> places,
+            Map<UUID, Position> positions,
             FleetLog log,
             FleetLog example) {
         this.flyer = flyer;
         this.version = version;
         this.airframes = airframes;
         this.joints = joints;
-        this.places = places;
+        this.positions = positions;
         this.log = log;
         this.example = example;
     }
@@ -59,7 +59,7 @@ final class FleetSnapshot {
             UUID flyer, long version, Collection<Airframe> airframes, Map<UUID, List<LoggedJoint>> joints) {
         Map<UUID, Airframe> byId = new LinkedHashMap<>();
         Map<UUID, LoggedJoint> all = new LinkedHashMap<>();
-        Map<UUID, Place> places = new LinkedHashMap<>();
+        Map<UUID, Position> positions = new LinkedHashMap<>();
         List<AirframeLog> logs = new ArrayList<>();
         List<AirframeLog> invented = new ArrayList<>();
         for (Airframe airframe : airframes) {
@@ -67,12 +67,12 @@ final class FleetSnapshot {
             List<LoggedJoint> own = joints.getOrDefault(airframe.id(), List.of());
             List<AirframeLog> into = airframe.example() ? invented : logs;
             for (int i = 0; i < own.size(); i++) {
-                places.put(own.get(i).joint().id(), new Place(into.size(), i));
+                positions.put(own.get(i).joint().id(), new Position(into.size(), i));
                 all.put(own.get(i).joint().id(), own.get(i));
             }
             into.add(new AirframeLog(own.stream().map(LoggedJoint::log).toList()));
         }
-        return new FleetSnapshot(flyer, version, byId, all, places, new FleetLog(logs), new FleetLog(invented));
+        return new FleetSnapshot(flyer, version, byId, all, positions, new FleetLog(logs), new FleetLog(invented));
     }
 
     UUID flyer() {
@@ -136,9 +136,9 @@ final class FleetSnapshot {
 
     /** Where a setup stands in the log that it belongs to. */
     Leaf leaf(Setup setup) {
-        Place place = Objects.requireNonNull(places.get(setup.jointId()));
+        Position position = Objects.requireNonNull(positions.get(setup.jointId()));
         return new Leaf.Logged(
-                place.airframe(), place.joint(), joint(setup.jointId()).place(setup));
+                position.airframe(), position.joint(), joint(setup.jointId()).place(setup));
     }
 
     /**
@@ -147,8 +147,8 @@ final class FleetSnapshot {
      * @param inputSd relative standard deviation of its handbook charge
      */
     Leaf leafOfNew(Setup setup, double inputSd) {
-        Place place = Objects.requireNonNull(places.get(setup.jointId()));
-        return new Leaf.NewSetup(place.airframe(), place.joint(), inputSd);
+        Position position = Objects.requireNonNull(positions.get(setup.jointId()));
+        return new Leaf.NewSetup(position.airframe(), position.joint(), inputSd);
     }
 
     /** How many tests of all joints are in the fit. */
@@ -180,12 +180,12 @@ final class FleetSnapshot {
         LoggedJoint changed = joint(test.jointId()).with(test);
         Map<UUID, LoggedJoint> next = new LinkedHashMap<>(joints);
         next.put(test.jointId(), changed);
-        Place place = Objects.requireNonNull(places.get(test.jointId()));
+        Position position = Objects.requireNonNull(positions.get(test.jointId()));
         boolean ofExample = changed.airframe().example();
         FleetLog before = ofExample ? example : log;
         FleetLog after = before.with(
-                place.airframe(), before.airframes().get(place.airframe()).with(place.joint(), changed.log()));
+                position.airframe(), before.airframes().get(position.airframe()).with(position.joint(), changed.log()));
         return new FleetSnapshot(
-                flyer, version + 1, airframes, next, places, ofExample ? log : after, ofExample ? after : example);
+                flyer, version + 1, airframes, next, positions, ofExample ? log : after, ofExample ? after : example);
     }
 }

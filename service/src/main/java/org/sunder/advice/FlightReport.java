@@ -1,7 +1,7 @@
 package org.sunder.advice;
 
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.engine.physics.Ceiling;
 import org.sunder.engine.physics.FlightAir;
 import org.sunder.engine.physics.JointPhysics;

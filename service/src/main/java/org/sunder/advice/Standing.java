@@ -1,7 +1,7 @@
 package org.sunder.advice;
 
 import org.sunder.airframe.Joint;
-import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.engine.planning.EvidenceReport;
 
 /**

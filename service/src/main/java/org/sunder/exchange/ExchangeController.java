@@ -30,10 +30,10 @@ class ExchangeController {
 
     private final Export export;
     private final Import taking;
-    private final LogTable table;
+    private final CsvLog table;
     private final CurrentFlyer flyer;
 
-    ExchangeController(Export export, Import taking, LogTable table, CurrentFlyer flyer) {
+    ExchangeController(Export export, Import taking, CsvLog table, CurrentFlyer flyer) {
         this.export = export;
         this.taking = taking;
         this.table = table;

@@ -25,7 +25,7 @@ import org.sunder.airframe.LoadOuts;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.UnitSystem;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.ForceUnit;

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.sunder.airframe.DeploymentEvent;
 import org.sunder.airframe.UnitSystem;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.physics.Containment;
 import org.sunder.engine.physics.PinThread;
 import org.sunder.engine.quantity.ForceUnit;

@@ -3,7 +3,7 @@ package org.sunder.groundtest;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
 
 /** The learned factor on the handbook charge. */
 @Schema(name = "Correction", description = "The factor on the handbook charge that tests have taught.")

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.learning.CorrectionFactor;
-import org.sunder.engine.learning.OutcomeProbabilities;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
+import org.sunder.engine.learning.posterior.OutcomeProbabilities;
 
 /**
  * One firing, on the ground or in flight, as it stands in the log. Never changed; at most voided.

@@ -3,7 +3,7 @@ package org.sunder.groundtest;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import org.sunder.engine.learning.OutcomeProbabilities;
+import org.sunder.engine.learning.posterior.OutcomeProbabilities;
 
 /** Chances of the outcomes. */
 @Schema(name = "Probability", description = "Chances of the three outcomes; they add to 1 but for rounding.")

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.physics.SetupBounds;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Quantity;

@@ -171,7 +171,7 @@ class ComparePages extends Pages {
                         .map(each -> Objects.requireNonNull(each.answer().next()))
                         .map(next -> AnswerWords.limit(next.physics().ceiling().chargeKg(), next.measure()))
                         .toList()));
-        SetupColumns.of(compared.stream().map(each -> each.of().setup()).toList(), physics::of, display)
+        SetupColumns.of(compared.stream().map(each -> each.of().setup()).toList(), physics::find, display)
                 .rows()
                 .forEach(row -> lines.add(line(row.label(), row.cells())));
         return lines;

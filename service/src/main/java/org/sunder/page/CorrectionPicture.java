@@ -2,8 +2,8 @@ package org.sunder.page;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.learning.CorrectionFactor;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.picture.Axis;
 import org.sunder.picture.Svg;
 import org.sunder.picture.Svg.Anchor;

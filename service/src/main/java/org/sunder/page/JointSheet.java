@@ -3,7 +3,7 @@ package org.sunder.page;
 import java.util.List;
 import java.util.UUID;
 import org.sunder.advice.Standing;
-import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
 
 /** A joint in a list, in words. */
 record JointSheet(

@@ -7,7 +7,7 @@ import org.sunder.advice.Curve;
 import org.sunder.advice.CurvePicture;
 import org.sunder.advice.JointAnswer;
 import org.sunder.airframe.Display;
-import org.sunder.engine.learning.CorrectionFactor;
+import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.groundtest.GroundTest;
 
 /**

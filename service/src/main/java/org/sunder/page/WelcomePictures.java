@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.planning.Evidence;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;

@@ -1,7 +1,7 @@
 package org.sunder.picture;
 
 import java.util.Locale;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.sunder.picture.Svg.Paint;
 
 /**

@@ -2,7 +2,7 @@ package org.sunder.picture;
 
 import java.util.Locale;
 import org.springframework.web.util.HtmlUtils;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 
 /**
  * Writes one picture. Everything is drawn in the ink of the text around it, so that it reads by day, by night and in print;

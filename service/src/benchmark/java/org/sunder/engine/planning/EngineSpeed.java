@@ -15,16 +15,16 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import org.sunder.engine.learning.AirframeLog;
-import org.sunder.engine.learning.FleetLog;
-import org.sunder.engine.learning.FleetModel;
-import org.sunder.engine.learning.JointLog;
-import org.sunder.engine.learning.Leaf;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.Priors;
-import org.sunder.engine.learning.SetupLog;
-import org.sunder.engine.learning.Trial;
+import org.sunder.engine.learning.model.AirframeLog;
+import org.sunder.engine.learning.model.FleetLog;
+import org.sunder.engine.learning.posterior.FleetModel;
+import org.sunder.engine.learning.model.JointLog;
+import org.sunder.engine.learning.model.Leaf;
+import org.sunder.engine.learning.posterior.LeafPosterior;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.model.Priors;
+import org.sunder.engine.learning.model.SetupLog;
+import org.sunder.engine.learning.model.Trial;
 
 /** How long the engine's answers take, warm; times by the clock. */
 @State(Scope.Benchmark)

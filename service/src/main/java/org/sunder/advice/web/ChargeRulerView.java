@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.sunder.caution.CautionView;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.Occasion;
 import org.sunder.picture.ChargeRuler;

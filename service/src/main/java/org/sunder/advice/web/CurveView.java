@@ -11,7 +11,7 @@ import org.sunder.advice.Curves;
 import org.sunder.airframe.CeilingView;
 import org.sunder.airframe.Display;
 import org.sunder.caution.CautionView;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.Occasion;

@@ -16,7 +16,7 @@ import org.springframework.web.bind.annotation.RestController;
 import org.sunder.advice.Advising;
 import org.sunder.advice.LadderAdvice;
 import org.sunder.airframe.Display;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
 

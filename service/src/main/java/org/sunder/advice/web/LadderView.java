@@ -8,7 +8,7 @@ import org.sunder.advice.Basis;
 import org.sunder.advice.Decision;
 import org.sunder.airframe.CeilingView;
 import org.sunder.caution.CautionView;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.Evidence;
 import org.sunder.engine.quantity.Mass;

@@ -1,6 +1,6 @@
 package org.sunder.engine.planning;
 
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 
 /**
  * A firing of the joint that is planned for.

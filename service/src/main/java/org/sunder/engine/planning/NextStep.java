@@ -1,8 +1,8 @@
 package org.sunder.engine.planning;
 
 import java.util.List;
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.OutcomeProbabilities;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.posterior.OutcomeProbabilities;
 
 /** What to do next with a joint. */
 public sealed interface NextStep {

@@ -2,7 +2,7 @@ package org.sunder.engine.planning;
 
 import java.util.List;
 import java.util.Optional;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 
 /**
  * What a builder can follow without the model at hand. After none or partial never less than was just fired; after separated

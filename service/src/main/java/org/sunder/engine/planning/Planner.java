@@ -8,10 +8,10 @@ import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.hipparchus.util.FastMath;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.Outlook;
-import org.sunder.engine.learning.Trial;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.model.Trial;
+import org.sunder.engine.learning.posterior.LeafPosterior;
+import org.sunder.engine.learning.posterior.OneStepLookahead;
 
 /**
  * Chooses what to do next: fire, stop, or change the setup.
@@ -57,7 +57,8 @@ public final class Planner {
      * @param least what {@link PlainPlan#leastInOrder} gives
      */
     static NextStep plan(PlanningCase on, int least, int depth) {
-        Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
+        OneStepLookahead outlook =
+                new OneStepLookahead(on.posterior(), on.goal().reliability());
         Target target = Target.of(on, outlook);
         if (EvidenceReport.of(on, target).evidence() == Evidence.SUFFICIENT) {
             return new NextStep.Stop(FlightCharge.of(on, target), Reasons.stop(on, target));
@@ -151,7 +152,8 @@ public final class Planner {
     }
 
     /** Allowed charges worth comparing: spread evenly in log ratio, and the target charge if it is allowed. */
-    private static List<Integer> candidates(PlanningCase on, int least, int top, Target target, Outlook outlook) {
+    private static List<Integer> candidates(
+            PlanningCase on, int least, int top, Target target, OneStepLookahead outlook) {
         double low = on.handbookCharge() * FastMath.exp(outlook.logRatioFor(LEAST_CHANCE));
         double known = Math.max(low, Safeguards.knownToDoNothing(on));
         int last = on.last().map(firing -> on.stepsAtLeast(firing.charge())).orElse(0);
@@ -183,7 +185,7 @@ public final class Planner {
     }
 
     /** The candidate of least loss; ties go to the smaller charge. */
-    private static OptionalInt best(PlanningCase on, List<Integer> candidates, Outlook outlook) {
+    private static OptionalInt best(PlanningCase on, List<Integer> candidates, OneStepLookahead outlook) {
         return rated(on, candidates, outlook)
                 .min(Comparator.comparingDouble(Worth::loss))
                 .map(worth -> OptionalInt.of(worth.steps()))
@@ -191,7 +193,7 @@ public final class Planner {
     }
 
     /** What every candidate that all safeguards allow is worth, the smallest first. */
-    private static Stream<Worth> rated(PlanningCase on, List<Integer> candidates, Outlook outlook) {
+    private static Stream<Worth> rated(PlanningCase on, List<Integer> candidates, OneStepLookahead outlook) {
         return candidates.stream()
                 .filter(steps -> Safeguards.checkTest(on, steps).isEmpty())
                 .map(steps -> Worth.of(outlook.after(on.logRatio(steps)), on, steps));
@@ -204,7 +206,8 @@ public final class Planner {
     public static List<Worth> compared(PlanningCase on) {
         int highest = highestWithinLimits(on);
         int top = highest < 1 ? 0 : highestAllowed(on, highest);
-        Outlook outlook = new Outlook(on.posterior(), on.goal().reliability());
+        OneStepLookahead outlook =
+                new OneStepLookahead(on.posterior(), on.goal().reliability());
         return top < 1
                 ? List.of()
                 : rated(

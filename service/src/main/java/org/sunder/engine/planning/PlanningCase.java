@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.util.FastMath;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.Surprise;
-import org.sunder.engine.learning.Trial;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.model.Trial;
+import org.sunder.engine.learning.posterior.LeafPosterior;
+import org.sunder.engine.learning.posterior.Surprise;
 
 /**
  * All that a plan for one joint in its current setup rests on. Charges are whole multiples of the measure's step.

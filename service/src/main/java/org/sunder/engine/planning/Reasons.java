@@ -1,7 +1,7 @@
 package org.sunder.engine.planning;
 
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.Surprise;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.posterior.Surprise;
 
 /** The reasons of the steps of a plan, with the planner's own figures. */
 final class Reasons {

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 
 /** The safeguards that every charge for a test or a flight passes. They are never traded away. */
 public final class Safeguards {

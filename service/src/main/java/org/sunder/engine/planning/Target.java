@@ -2,7 +2,7 @@ package org.sunder.engine.planning;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.sunder.engine.learning.Outlook;
+import org.sunder.engine.learning.posterior.OneStepLookahead;
 
 /**
  * The charge to fly: the smallest on the grid whose predictive chance of separating reaches the target reliability. Where no
@@ -20,11 +20,11 @@ record Target(int steps, double logRatio, double chance, double excess) {
     static final double ROUNDING = 1e-9;
 
     static Target of(PlanningCase on) {
-        return of(on, new Outlook(on.posterior(), on.goal().reliability()));
+        return of(on, new OneStepLookahead(on.posterior(), on.goal().reliability()));
     }
 
     /** As {@link #of(PlanningCase)}, where the outlook from its posterior is known. */
-    static Target of(PlanningCase on, Outlook outlook) {
+    static Target of(PlanningCase on, OneStepLookahead outlook) {
         double reliability = on.goal().reliability();
         double x = on.posterior().logRatioFor(reliability, outlook.logRatioFor(reliability));
         int steps = on.stepsReaching(x);

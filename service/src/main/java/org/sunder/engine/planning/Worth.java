@@ -2,8 +2,8 @@ package org.sunder.engine.planning;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.sunder.engine.learning.Forecast;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.posterior.Forecast;
 
 /**
  * What a firing is worth.

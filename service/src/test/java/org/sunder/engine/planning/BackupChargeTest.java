@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 
 /** A backup charge beside what was fired; the handbook charge is 1 g at 100 kPa, the measure 0.05 g. */
 class BackupChargeTest {

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import org.sunder.engine.learning.FleetLog;
-import org.sunder.engine.learning.FleetModel;
-import org.sunder.engine.learning.Leaf;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.Priors;
-import org.sunder.engine.learning.Trial;
+import org.sunder.engine.learning.model.FleetLog;
+import org.sunder.engine.learning.model.Leaf;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.model.Priors;
+import org.sunder.engine.learning.model.Trial;
+import org.sunder.engine.learning.posterior.FleetModel;
+import org.sunder.engine.learning.posterior.LeafPosterior;
 
 /** Planning cases for tests: a joint of an untested fleet with handbook charge 1 g and pressure 100 kPa. */
 final class Cases {

@@ -1,7 +1,7 @@
 package org.sunder.engine.planning;
 
 import java.util.Random;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 
 /** The habits that the planner is compared with. None has a rule against a charge above the ceiling, or a backup. */
 final class Habits {

@@ -6,17 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.sunder.engine.learning.AirframeLog;
-import org.sunder.engine.learning.FleetLog;
-import org.sunder.engine.learning.FleetModel;
-import org.sunder.engine.learning.JointLog;
-import org.sunder.engine.learning.Leaf;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.Priors;
-import org.sunder.engine.learning.SetupLog;
-import org.sunder.engine.learning.Surprise;
-import org.sunder.engine.learning.Trial;
+import org.sunder.engine.learning.model.AirframeLog;
+import org.sunder.engine.learning.model.FleetLog;
+import org.sunder.engine.learning.model.JointLog;
+import org.sunder.engine.learning.model.Leaf;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.model.Priors;
+import org.sunder.engine.learning.model.SetupLog;
+import org.sunder.engine.learning.model.Trial;
+import org.sunder.engine.learning.posterior.FleetModel;
+import org.sunder.engine.learning.posterior.LeafPosterior;
+import org.sunder.engine.learning.posterior.Surprise;
 
 /** The ladder agrees with the planner it rolls forward. */
 class LadderTest {

@@ -5,9 +5,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.Trial;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.model.Trial;
+import org.sunder.engine.learning.posterior.LeafPosterior;
 
 /**
  * The planner's whole plan from one start, grown where simulated joints lead it; joints that share outcomes share its

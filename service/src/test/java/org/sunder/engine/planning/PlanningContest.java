@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
-import org.sunder.engine.learning.AirframeLog;
-import org.sunder.engine.learning.FleetLog;
-import org.sunder.engine.learning.FleetModel;
-import org.sunder.engine.learning.JointLog;
-import org.sunder.engine.learning.Leaf;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
-import org.sunder.engine.learning.Priors;
-import org.sunder.engine.learning.SetupLog;
-import org.sunder.engine.learning.Trial;
+import org.sunder.engine.learning.model.AirframeLog;
+import org.sunder.engine.learning.model.FleetLog;
+import org.sunder.engine.learning.model.JointLog;
+import org.sunder.engine.learning.model.Leaf;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.model.Priors;
+import org.sunder.engine.learning.model.SetupLog;
+import org.sunder.engine.learning.model.Trial;
+import org.sunder.engine.learning.posterior.FleetModel;
+import org.sunder.engine.learning.posterior.LeafPosterior;
 
 /** The planner against habits on simulated joints. Arguments: joints (5000), joints of later airframes (300), seed (1). */
 public final class PlanningContest {

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.sunder.engine.learning.LeafPosterior;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.posterior.LeafPosterior;
 
 /** The numbers of every reason are those of the posterior that the step rests on. */
 class ReasonsTest {

@@ -1,7 +1,7 @@
 package org.sunder.engine.planning;
 
 import java.util.Random;
-import org.sunder.engine.learning.Priors;
+import org.sunder.engine.learning.model.Priors;
 
 /** A flyer whose fleet's parameters are drawn from the priors and known, for simulations only. */
 final class TrueFleet {

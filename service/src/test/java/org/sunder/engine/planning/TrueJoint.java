@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Random;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.special.Erf;
-import org.sunder.engine.learning.Outcome;
+import org.sunder.engine.learning.model.Outcome;
 
 /**
  * A joint whose parameters are known, for simulations only.

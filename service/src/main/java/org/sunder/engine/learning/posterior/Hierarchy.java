@@ -1,0 +1,139 @@
+package org.sunder.engine.learning.posterior;
+
+import java.util.List;
+import org.hipparchus.util.FastMath;
+import org.sunder.engine.learning.model.Priors;
+import org.sunder.engine.learning.quadrature.GaussianKernel;
+import org.sunder.engine.learning.quadrature.Node;
+
+/**
+ * The priors, the design and what follows from them for every fleet: the nodes of (σ, δ) and the kernel between
+ * the levels of the tree.
+ */
+final class Hierarchy {
+
+    private final Priors priors;
+    private final Design design;
+    private final boolean speeds;
+    private final List<ProbitNode> probits;
+    private final List<GaussianKernel> airframe;
+    private final List<GaussianKernel> joint;
+    private final double[] logWeights;
+    private final double[] logPriors;
+
+    /**
+     * @param speeds whether the fleet has measured speeds, whose bias is to be learned
+     */
+    Hierarchy(Priors priors, Design design, boolean speeds) {
+        this.priors = priors;
+        this.design = design;
+        this.speeds = speeds;
+        this.probits = speeds ? ProbitNode.withSpeeds(design, priors) : ProbitNode.withoutSpeeds(design, priors);
+        this.airframe = design.airframe().stream()
+                .map(node -> kernel(priors.airframeScale() * node.value()))
+                .toList();
+        this.joint = design.joint().stream()
+                .map(node -> kernel(priors.jointScale() * node.value()))
+                .toList();
+        this.logWeights = weights();
+        this.logPriors = priorsAtKnots();
+    }
+
+    private GaussianKernel kernel(double sd) {
+        return GaussianKernel.of(sd, design.corrections());
+    }
+
+    Priors priors() {
+        return priors;
+    }
+
+    boolean speeds() {
+        return speeds;
+    }
+
+    Design design() {
+        return design;
+    }
+
+    List<ProbitNode> probits() {
+        return probits;
+    }
+
+    int nodes() {
+        return design.corrections().size();
+    }
+
+    GaussianKernel airframe(int a) {
+        return airframe.get(a);
+    }
+
+    /** How many nodes of the speeds' bias share a node of (σ, δ); their probits follow one another. */
+    int biases() {
+        return probits.size() / (design.scatter().size() * design.band().size());
+    }
+
+    double airframeSd(int a) {
+        return priors.airframeScale() * design.airframe().get(a).value();
+    }
+
+    double jointSd(int j) {
+        return priors.jointScale() * design.joint().get(j).value();
+    }
+
+    GaussianKernel joint(int j) {
+        return joint.get(j);
+    }
+
+    /** GaussianKernel from a setup to its joint: τₛ and the setup's own input uncertainty add in squares. */
+    GaussianKernel setup(int s, double inputSd) {
+        return kernel(setupSd(s, inputSd));
+    }
+
+    double setupSd(int s, double inputSd) {
+        return FastMath.hypot(priors.setupScale() * design.setup().get(s).value(), inputSd);
+    }
+
+    /** Number of one combination of (σ, δ), τₛ, τⱼ and τₐ. */
+    int cell(int r, int s, int j, int a) {
+        return ((r * design.setup().size() + s) * design.joint().size() + j)
+                        * design.airframe().size()
+                + a;
+    }
+
+    /** Log prior weight of one combination of hyperparameters. */
+    double logWeight(int cell) {
+        return logWeights[cell];
+    }
+
+    /** Log of the prior density of the fleet's mean at a knot. */
+    double logPriorAtKnot(int k) {
+        return logPriors[k];
+    }
+
+    private double[] weights() {
+        double[] result = new double[probits.size() * design.spreads()];
+        int cell = 0;
+        for (ProbitNode probit : probits) {
+            for (Node s : design.setup()) {
+                for (Node j : design.joint()) {
+                    for (Node a : design.airframe()) {
+                        result[cell++] = FastMath.log(probit.weight() * s.weight() * j.weight() * a.weight());
+                    }
+                }
+            }
+        }
+        return result;
+    }
+
+    private double[] priorsAtKnots() {
+        double[] result = new double[design.knots()];
+        for (int k = 0; k < result.length; k++) {
+            double score = (k - design.knotHalf())
+                    * design.knotStride()
+                    * design.corrections().step()
+                    / priors.meanSd();
+            result[k] = -0.5 * score * score - FastMath.log(priors.meanSd() * FastMath.sqrt(2 * Math.PI));
+        }
+        return result;
+    }
+}
