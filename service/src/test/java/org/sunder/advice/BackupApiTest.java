@@ -15,7 +15,7 @@ import org.sunder.Samples;
 import org.sunder.ServiceTest;
 import tools.jackson.databind.JsonNode;
 
-/** A backup charge beside what was fired, on the walk of the README: 0.95 g is the most ever fired, 1.15 g is flown. */
+/** A backup charge beside what was fired, on the walk of the worked example: 0.95 g is the most ever fired, 1.15 g is flown. */
 @ServiceTest
 class BackupApiTest {
 

@@ -319,6 +319,11 @@ final class Browser implements AutoCloseable {
         assertThat(png).isNotEmpty();
     }
 
+    /** What the window shows of a page, without what must be scrolled to. */
+    byte[] view() {
+        return driver.getScreenshotAs(OutputType.BYTES);
+    }
+
     /** The page as it prints on a paper of that size in inches. */
     byte[] printed(double width, double height) {
         Map<String, Object> answer = driver.executeCdpCommand(

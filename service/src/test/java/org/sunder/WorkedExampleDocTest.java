@@ -16,9 +16,9 @@ import org.springframework.beans.factory.annotation.Autowired;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The worked example of the README is what the program answers now. */
+/** The worked example is what the program answers now. */
 @ServiceTest
-class ReadmeTest {
+class WorkedExampleDocTest {
 
     private static final Pattern BLOCK = Pattern.compile("(?s)```json\n(.*?)```");
     private static final Pattern ROW = Pattern.compile(
@@ -30,12 +30,12 @@ class ReadmeTest {
     @Autowired
     EmptyLog emptyLog;
 
-    private String readme = "";
+    private String written = "";
     private String joint = "";
 
     @BeforeEach
     void itsJoint() throws IOException {
-        readme = Files.readString(Path.of("..", "README.md"));
+        written = Files.readString(Path.of("docs", "worked-example.md"));
         emptyLog.empty();
         String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
         joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
@@ -43,13 +43,13 @@ class ReadmeTest {
 
     @Test
     void theWalkGoesAsWritten() {
-        List<JsonNode> said = BLOCK.matcher(readme)
+        List<JsonNode> said = BLOCK.matcher(written)
                 .results()
                 .map(block -> new JsonMapper().readTree(block.group(1)))
                 .toList();
         assertHolds(client.get(joint + "/estimate").body(), said.get(0));
         assertHolds(client.get(joint + "/next-charge").body(), said.get(1));
-        List<MatchResult> rows = ROW.matcher(readme).results().toList();
+        List<MatchResult> rows = ROW.matcher(written).results().toList();
         assertThat(rows).hasSize(4);
         int hour = 10;
         for (MatchResult row : rows) {
@@ -73,7 +73,7 @@ class ReadmeTest {
         String request = Files.readString(Path.of("src/main/resources/openapi/checkInsertion.request.json"));
         JsonNode answer = client.post("/api/checks/insertion", request).body();
         JsonNode said = new JsonMapper()
-                .readTree(BLOCK.matcher(readme).results().toList().get(3).group(1));
+                .readTree(BLOCK.matcher(written).results().toList().get(3).group(1));
         assertThat(said.path("rows")).isNotEmpty();
         for (JsonNode row : said.path("rows")) {
             JsonNode same = answer.path("rows")
