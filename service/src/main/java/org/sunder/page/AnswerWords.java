@@ -72,7 +72,7 @@ final class AnswerWords {
             return "fire " + charge(fire.charge(), measure);
         }
         if (step instanceof NextStep.Stop stop) {
-            return "enough is known: fly " + charge(stop.flightCharge().charge(), measure);
+            return "fly " + charge(stop.flightCharge().charge(), measure);
         }
         return step instanceof NextStep.StateLimit ? "state what the airframe withstands" : "change the setup";
     }
