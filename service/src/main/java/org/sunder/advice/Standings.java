@@ -1,5 +1,6 @@
 package org.sunder.advice;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -20,11 +21,11 @@ public class Standings {
         this.advising = advising;
     }
 
-    /** Joints of airframes in use, by airframe, oldest first. */
-    public Map<UUID, List<Standing>> byAirframe() {
+    /** Where the joints of some airframes stand, by airframe, oldest first; no others are worked out. */
+    public Map<UUID, List<Standing>> of(Collection<UUID> airframes) {
         FleetSnapshot fleet = fleets.current();
         return fleet.joints().stream()
-                .filter(joint -> joint.airframe().archivedAt() == null)
+                .filter(joint -> airframes.contains(joint.airframe().id()))
                 .map(joint -> standing(fleet, joint))
                 .collect(Collectors.groupingBy(standing -> standing.joint().airframeId()));
     }

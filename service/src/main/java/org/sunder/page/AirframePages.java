@@ -2,6 +2,7 @@ package org.sunder.page;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.springframework.http.MediaType;
@@ -104,7 +105,7 @@ class AirframePages extends Pages {
     }
 
     private List<Standing> joints(UUID airframeId) {
-        return standings.byAirframe().getOrDefault(airframeId, List.of());
+        return standings.of(Set.of(airframeId)).getOrDefault(airframeId, List.of());
     }
 
     private JointStory story(Airframe airframe, JointAnswer answer) {

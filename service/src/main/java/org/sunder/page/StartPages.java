@@ -2,7 +2,6 @@ package org.sunder.page;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -148,13 +147,14 @@ class StartPages extends Pages {
     }
 
     @GetMapping(path = "/fleet", produces = MediaType.TEXT_HTML_VALUE)
-    String fleet(Model model) {
-        List<AirframeSheet> sheets = sheets();
+    String fleet(@RequestParam(defaultValue = "1") int page, Model model) {
+        HomePage newest = HomePage.of(airframes.all(), Map.of(), "", false, page);
         var fleet = corrections.now();
         List<CorrectionPicture.Row> rows = new ArrayList<>();
         rows.add(new CorrectionPicture.Row("before any test", null, true, fleet.beforeAnyTest()));
         rows.add(new CorrectionPicture.Row("a new airframe", null, true, fleet.newAirframe()));
-        model.addAttribute("airframes", sheets);
+        model.addAttribute("home", newest);
+        model.addAttribute("airframes", sheets(newest.shown()));
         model.addAttribute("tests", fleet.tests());
         model.addAttribute("newAirframe", Words.of(fleet.newAirframe()));
         model.addAttribute("beforeAnyTest", Words.of(fleet.beforeAnyTest()));
@@ -163,11 +163,10 @@ class StartPages extends Pages {
         return "page/fleet";
     }
 
-    private List<AirframeSheet> sheets() {
-        Map<UUID, List<Standing>> joints = standings.byAirframe();
-        return airframes.all().stream()
-                .filter(airframe -> airframe.archivedAt() == null)
-                .sorted(Comparator.comparing(Airframe::createdAt).reversed())
+    private List<AirframeSheet> sheets(List<Airframe> shown) {
+        Map<UUID, List<Standing>> joints =
+                standings.of(shown.stream().map(Airframe::id).toList());
+        return shown.stream()
                 .map(airframe -> new AirframeSheet(
                         airframe.id(), airframe.name(), JointSheet.of(joints.getOrDefault(airframe.id(), List.of()))))
                 .toList();

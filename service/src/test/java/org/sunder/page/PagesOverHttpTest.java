@@ -60,6 +60,10 @@ class PagesOverHttpTest {
         assertThat(page("/?find=sMe").body()).contains(">Smew<").doesNotContain("Teal");
         assertThat(page("/?find=nobody").body()).contains("No rocket of yours is called that.");
         assertThat(page("/?page=99").body()).contains("Page 2 of 2");
+        assertThat(page("/fleet").body()).contains("Page 1 of 2", "Teal 10").doesNotContain(">Smew<");
+        assertThat(page("/fleet?page=2").body())
+                .contains(">Smew<", "Page 2 of 2", "nose to bay")
+                .doesNotContain("Teal 10");
     }
 
     @Test
