@@ -105,7 +105,7 @@ class ComparePages extends Pages {
                     possible,
                     setup,
                     inForce ? "Setup in force" : "Revision " + setup.revision(),
-                    inForce ? "revision " + setup.revision() : "since " + Words.of(setup.createdAt()));
+                    inForce ? "revision " + setup.revision() : "not in force, made " + Words.of(setup.createdAt()));
         }
         airframes.all().stream()
                 .filter(airframe -> airframe.archivedAt() == null)

@@ -37,7 +37,7 @@ class CompareTest {
     @Test
     void theSetupInForceStandsBesideTheOneBeforeAndDifferencesAreMarked() {
         String page = page("");
-        assertThat(page).contains("Setup in force", "Revision 1", "2 × M2.5", "3 × M2.5", "(differs)");
+        assertThat(page).contains("Setup in force", "Revision 1", "not in force", "2 × M2.5", "3 × M2.5", "(differs)");
         assertThat(page.split("class=\"on-scale\"", -1)).hasSize(3);
         assertThat(cell(page, "3 × M2.5")).contains("differs");
         assertThat(cell(page, "2 × M2.5")).doesNotContain("differs");
