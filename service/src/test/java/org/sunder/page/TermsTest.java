@@ -87,7 +87,7 @@ class TermsTest {
             phone.click("[popovertarget=about-ceiling]");
             phone.says("#about-ceiling", "must never be exceeded");
             phone.go(weather.url(joint.replace("/api", "")));
-            phone.find("#result .results");
+            phone.find("#tried");
             phone.click("[popovertarget=about-free-volume]");
             phone.says("#about-free-volume", "left for gas");
             assertThat(phone.blocked()).isEmpty();
