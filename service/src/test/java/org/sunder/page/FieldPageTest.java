@@ -361,6 +361,40 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    void namesTheBackupWithWhatIsNotProvedOfIt() {
+        String[][] fired = {{"0.85", "separated"}, {"0.65", "none"}, {"0.95", "separated"}, {"0.95", "separated"}};
+        for (int i = 0; i < fired.length; i++) {
+            client.post(
+                    joint + "/ground-tests",
+                    Samples.test(fired[i][0], fired[i][1], "2026-05-03T1" + i + ":20:00+01:00"));
+        }
+        openJoint();
+        phone.says("#next", "Enough is known to fly");
+        phone.says("#next", "Backup charge: 1.45 g. Not fired before: 1.53 times the highest charge fired");
+    }
+
+    @Test
+    void saysWhatWouldDoInTheWordsOfTheAnswer() {
+        client.put(
+                joint + "/setup",
+                Samples.SETUP.replace("\"value\":300,\"unit\":\"kPa\"", "\"value\":200,\"unit\":\"kPa\""),
+                "If-Match",
+                "*");
+        var next = client.get(joint + "/next-charge").body();
+        for (int i = 0; i < 6 && next.path("decision").asString().equals("fire"); i++) {
+            String grams = next.path("charge").path("value").asString();
+            next = client.post(joint + "/ground-tests", Samples.test(grams, "none"))
+                    .body()
+                    .path("next");
+        }
+        phone.go(weather.url("/field/" + jointId));
+        assertThat(next.path("options")).isNotEmpty();
+        for (var option : next.path("options")) {
+            phone.says("#next", option.path("text").asString());
+        }
+    }
+
+    @Test
     void keepsAHalfTypedForm() {
         phone = Browser.open(profile.resolve("phone"));
         openJoint();

@@ -26,6 +26,7 @@ class FormsTest extends AtAJoint {
         field(phone, "Name", "");
         phone.click(".main-action");
         phone.says(".fault", "a name is needed");
+        assertThat(phone.text(".fault")).as("what is missing is said once").doesNotContain("allowed");
         field(phone, "Name", "Bittern II");
         phone.click(".main-action");
         phone.says("h1", "Bittern II");
