@@ -18,7 +18,6 @@ class InsertionTest {
             Setups.tube(92, 400, 200).withContents(List.of(new Intrusion("bay aft", mm(60), mm(92))));
 
     /** In a tube each millimetre of a full-width bay takes one millimetre of tube: elementary. */
-    /** In a tube each millimetre of a full-width bay takes one millimetre of tube: elementary. */
     @Test
     void everyMillimetrePushedInTakesAMillimetreOfTube() {
         InsertionTable table = InsertionTable.of(booster, 0, InsertionTable.steps(mm(0), mm(100), 11));
