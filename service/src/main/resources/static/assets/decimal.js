@@ -69,7 +69,10 @@ export function near(value, measure) {
 
 /** A computed volume, force, area or pressure: three digits, for nobody knows more. */
 export function brief(value) {
-  return String(Number(Number(value).toPrecision(3)));
+  const written = String(value);
+  if (written.replace(/[-.]/g, '').replace(/^0+/, '').length <= 3) return written;
+  const rounded = Number(value).toPrecision(3);
+  return rounded.includes('e') ? String(Number(rounded)) : rounded;
 }
 
 /** A limit of the service with the digits of the measure, never rounded up. */

@@ -106,8 +106,12 @@ record Form(String allowed, FromRow fromRow, Function<Object, JsonNode> show, Fu
                 (row, column) -> row.getDouble(column),
                 value -> JSON.numberNode((Double) value),
                 node -> {
-                    require(node.isNumber() && node.doubleValue() >= least && node.doubleValue() <= most);
-                    return node.doubleValue();
+                    require(node.isNumber());
+                    // As a decimal first: a number beyond every double cannot be read as one.
+                    BigDecimal value = node.decimalValue();
+                    require(value.compareTo(BigDecimal.valueOf(least)) >= 0
+                            && value.compareTo(BigDecimal.valueOf(most)) <= 0);
+                    return value.doubleValue();
                 });
     }
 

@@ -41,7 +41,7 @@ record TriedSheet(
      * @param slug of the term
      * @param before in the setup in force, or null
      * @param after in the tried one
-     * @param difference "▲ 12 %", "same", or empty where there is nothing to compare
+     * @param difference "▲ 12 %", "▲ under 1 %", "same", or empty where there is nothing to compare
      */
     record Row(String slug, String name, @Nullable String before, String after, String difference) {
 
@@ -128,20 +128,18 @@ record TriedSheet(
             java.util.function.ToDoubleFunction<JointPhysics> value,
             java.util.function.DoubleFunction<String> words) {
         double after = value.applyAsDouble(now);
-        return was == null
-                ? new Row(slug, name, null, words.apply(after), "")
-                : new Row(
-                        slug,
-                        name,
-                        words.apply(value.applyAsDouble(was)),
-                        words.apply(after),
-                        difference(value.applyAsDouble(was), after));
+        if (was == null) {
+            return new Row(slug, name, null, words.apply(after), "");
+        }
+        double before = value.applyAsDouble(was);
+        return row(slug, name, words.apply(before), words.apply(after), 100 * (after / before - 1));
     }
 
-    /** "▲ 12 %"; what rounds to nothing is the same. */
-    private static String difference(double before, double after) {
-        double percent = 100 * (after / before - 1);
+    /** With "▲ 12 %"; what rounds to nothing is the same, unless two different values are shown. */
+    private static Row row(String slug, String name, String before, String after, double percent) {
         long whole = Math.round(Math.abs(percent));
-        return whole == 0 ? "same" : (percent > 0 ? "▲ " : "▼ ") + whole + " %";
+        boolean same = whole == 0 && before.equals(after);
+        String much = whole == 0 ? "under 1 %" : whole + " %";
+        return new Row(slug, name, before, after, same ? "same" : (percent > 0 ? "▲ " : "▼ ") + much);
     }
 }

@@ -70,6 +70,10 @@ class ImportRulesTest {
                 Arguments.of("\"name\":\"nose to bay\"", "\"name\":\"\\\\t\"", "/joints/0/name"),
                 Arguments.of("\"name\":\"white nylon\"", "\"name\":\" \"", "/pinBatches/0/name"),
                 Arguments.of("\"forceValue\":\"190.5\"", "\"forceValue\":\"190500\"", "/pullTests/0/forceValue"),
+                Arguments.of(
+                        "\"predictedSeparated\":[0-9.E-]+",
+                        "\"predictedSeparated\":1E999999999",
+                        "/groundTests/0/predictedSeparated"),
                 Arguments.of("\"leftOut\":false", "\"leftOut\":true", ""),
                 Arguments.of("\"leftOut\":true", "\"leftOut\":\"yes\"", "/pullTests/2/leftOut"),
                 Arguments.of("\"forceValue\":\"215.0\"", "\"forceValue\":\"0.002\"", "/powders/0/forceValue"),

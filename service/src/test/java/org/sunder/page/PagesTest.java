@@ -222,10 +222,11 @@ class PagesTest {
                 const ground = getComputedStyle(document.body).backgroundColor;
                 const seen = (c) => c !== ground && c !== 'rgba(0, 0, 0, 0)';
                 const faults = [...document.querySelectorAll('.mark, figure svg')].filter((e) => !seen(getComputedStyle(e).color)).map((e) => e.outerHTML);
-                for (const e of document.querySelectorAll('main button, main .button, .outcome, main input:not([type=radio], [type=checkbox])')) {
+                for (const e of document.querySelectorAll('main button:not(.term), main .button, .outcome, main input:not([type=radio], [type=checkbox])')) {
                   const style = getComputedStyle(e);
                   if (e.offsetParent && !(seen(style.borderTopColor) && parseFloat(style.borderTopWidth) > 0)) faults.push(e.outerHTML);
                 }
+                for (const e of document.querySelectorAll('.term')) if (getComputedStyle(e).textDecorationLine !== 'underline') faults.push(e.outerHTML);
                 const first = [...document.querySelectorAll('main a, main button, main summary')].find((e) => e.offsetParent && !e.closest('details:not([open]) form'));
                 first.focus({ focusVisible: true });
                 const ring = getComputedStyle(first);
