@@ -151,6 +151,7 @@ function collect() {
 }
 
 function touched(event) {
+  collect(); // a row added just now has controls that were not there at the last check
   kept.write(typed());
   for (const c of lastControls.values()) if (c.element.contains(event.target)) c.touched = true;
   arrange();
@@ -173,7 +174,8 @@ async function check() {
     if (answer.status === 401) return say('Sign in again to have it worked out.');
     const homeless = showFaults(controls, answer.ok ? [] : answer.body.errors || [], false);
     trouble.replaceChildren();
-    if (!answer.ok) return say(homeless.length ? 'Not yet: ' + homeless.join('; ') : 'Not complete yet: the volume, pressure and charge appear here as soon as everything needed is typed.');
+    const wrong = answer.ok ? null : (answer.body.errors || []).find((e) => e.code !== 'missing');
+    if (!answer.ok) return say(homeless.length ? 'Not yet: ' + homeless.join('; ') : wrong ? 'It cannot be worked out yet: ' + wrong.detail : 'Not complete yet: the volume, pressure and charge appear here as soon as everything needed is typed.');
     const svg = await picture('/api/checks/setup?units=' + units, body);
     if (mine !== asked) return;
     if (joint) compare(answer.body, svg);

@@ -186,7 +186,10 @@ class FormsTest extends AtAJoint {
         entries.add("another item");
         pick(phone, "Kind", "intrusion");
         entries.add("kind: bay");
-        enter(entries, "How far it comes in", "45");
+        field(phone, "How far it comes in", "150");
+        phone.says("#result", "cannot be pushed in that far");
+        phone.says(".field .fault", "cannot be pushed in that far");
+        enter(entries, "How far it comes in", "25");
         press(phone, "Add an item");
         entries.add("another item");
         enter(entries, "Mass", "12 oz");

@@ -97,7 +97,7 @@ class WalkAtTheFieldTest {
         press(phone, "Add an item");
         field(phone, "What it is", "main parachute");
         field(phone, "Mass", "340");
-        phone.says("#result", "1.604 L");
+        phone.says("#result", "1.60 L");
         press(phone, "Add an item");
         field(phone, "What it is", "harness");
         pick(phone, "Made of", "aramid");
