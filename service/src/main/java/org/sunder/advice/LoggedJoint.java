@@ -83,16 +83,17 @@ record LoggedJoint(
      * @throws ProblemException 422 where it cannot be read or cannot be
      */
     JointPhysics physics(Setup setup) {
-        StoredPhysics found = physics.get(setups.indexOf(setup));
-        if (found instanceof StoredPhysics.Unsound unsound) {
-            throw new ProblemException(ProblemType.UNSOUND_SETUP, unsound.words());
-        }
-        return ((StoredPhysics.Sound) found).physics();
+        return stored(setup).required();
+    }
+
+    /** The same, or why there is none. */
+    StoredPhysics stored(Setup setup) {
+        return physics.get(setups.indexOf(setup));
     }
 
     /** Why nothing can be advised of the setup in force; empty where it is sound. */
     Optional<String> finding() {
-        return physics.get(setups.indexOf(setup())).finding();
+        return stored(setup()).finding();
     }
 
     /** The physics of the setup that a test was fired in; empty where that cannot be read. */

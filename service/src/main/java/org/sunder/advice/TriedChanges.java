@@ -1,8 +1,13 @@
 package org.sunder.advice;
 
 import java.time.Clock;
+import java.util.Comparator;
+import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
+import org.sunder.airframe.Airframe;
+import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.airframe.SetupSheet;
@@ -44,6 +49,39 @@ public class TriedChanges {
         }
         Setup setup = new Setup(UUID.randomUUID(), jointId, revision, resolved, clock.instant(), null);
         return new TriedChange(before, answer(fleet, logged, setup), revision, true);
+    }
+
+    /**
+     * A setup that can be looked at beside another.
+     *
+     * @param inForce whether it is in force at its joint
+     */
+    public record Candidate(Airframe airframe, Joint joint, Setup setup, boolean inForce) {}
+
+    /**
+     * The setups of a joint, newest first, then those in force at the other joints in use, by the names of their airframes; only
+     * what can be.
+     *
+     * @throws org.sunder.problem.ProblemException 404 where there is no such joint
+     */
+    public List<Candidate> candidates(UUID jointId) {
+        FleetSnapshot fleet = fleets.current();
+        LoggedJoint own = fleet.joint(jointId);
+        Stream<Candidate> ofItself = own.setups().stream()
+                .sorted(Comparator.comparingInt(Setup::revision).reversed())
+                .flatMap(setup -> candidate(own, setup));
+        Stream<Candidate> ofOthers = fleet.joints().stream()
+                .filter(other ->
+                        !other.joint().id().equals(jointId) && other.airframe().archivedAt() == null)
+                .sorted(Comparator.comparing(other -> other.airframe().name()))
+                .flatMap(other -> candidate(other, other.setup()));
+        return Stream.concat(ofItself, ofOthers).toList();
+    }
+
+    private static Stream<Candidate> candidate(LoggedJoint of, Setup setup) {
+        return of.stored(setup).finding().isPresent()
+                ? Stream.empty()
+                : Stream.of(new Candidate(of.airframe(), of.joint(), setup, setup.equals(of.setup())));
     }
 
     private JointAnswer answer(FleetSnapshot fleet, LoggedJoint logged, Setup setup) {

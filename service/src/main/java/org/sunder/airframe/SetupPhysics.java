@@ -12,7 +12,6 @@ import org.springframework.stereotype.Component;
 import org.sunder.engine.physics.CoarseMeasure;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.problem.ProblemException;
-import org.sunder.problem.ProblemType;
 
 /**
  * The engine's view of setups. What was computed for one is kept with its sheet and used for that sheet alone: an import
@@ -69,11 +68,7 @@ public class SetupPhysics {
      * @throws ProblemException 422 where it cannot be; ask {@link #find} where others must not suffer from that
      */
     public JointPhysics of(Setup setup) {
-        StoredPhysics physics = find(setup);
-        if (physics instanceof StoredPhysics.Unsound unsound) {
-            throw new ProblemException(ProblemType.UNSOUND_SETUP, unsound.words());
-        }
-        return ((StoredPhysics.Sound) physics).physics();
+        return find(setup).required();
     }
 
     private JointPhysics computed(Setup setup) {

@@ -4,12 +4,21 @@ import java.util.List;
 import java.util.Optional;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.Warning;
+import org.sunder.problem.ProblemException;
+import org.sunder.problem.ProblemType;
 
 /** The physics of a setup as it is stored, or why there is none. */
 public sealed interface StoredPhysics {
 
     /** What is wrong with the row, for people; empty where the setup is sound. */
     Optional<String> finding();
+
+    /**
+     * The physics, where an answer rests on it.
+     *
+     * @throws ProblemException 422 where there is none
+     */
+    JointPhysics required();
 
     /** What a person should know of the setup; nothing where it cannot be. */
     List<Warning> warnings();
@@ -24,6 +33,11 @@ public sealed interface StoredPhysics {
         @Override
         public Optional<String> finding() {
             return Optional.empty();
+        }
+
+        @Override
+        public JointPhysics required() {
+            return physics;
         }
 
         @Override
@@ -42,6 +56,11 @@ public sealed interface StoredPhysics {
         @Override
         public Optional<String> finding() {
             return Optional.of(words);
+        }
+
+        @Override
+        public JointPhysics required() {
+            throw new ProblemException(ProblemType.UNSOUND_SETUP, words);
         }
 
         @Override

@@ -2,7 +2,6 @@ package org.sunder.page;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +21,6 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
-import org.sunder.airframe.StoredPhysics;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;
 import org.sunder.picture.ChargeRuler;
@@ -65,7 +63,7 @@ class ComparePages extends Pages {
             @PathVariable UUID id, @RequestParam(name = "with", defaultValue = "") List<String> with, Model model) {
         Joint joint = airframes.getJoint(id);
         Airframe airframe = airframes.get(joint.airframeId());
-        Map<String, Possible> possible = possible(joint);
+        Map<String, Possible> possible = possible(id);
         List<String> keys = with.stream()
                 .filter(possible::containsKey)
                 .distinct()
@@ -96,37 +94,25 @@ class ComparePages extends Pages {
         return "page/compare";
     }
 
-    /** The setups of the joint, newest first, then those in force at other joints; only what can be read. */
-    private Map<String, Possible> possible(Joint joint) {
+    /** By what names each in an address. */
+    private Map<String, Possible> possible(UUID joint) {
         Map<String, Possible> possible = new LinkedHashMap<>();
-        for (Setup setup : airframes.setupsOf(joint.id())) {
-            boolean inForce = setup.revision() == joint.currentRevision();
-            put(
-                    possible,
-                    setup,
-                    inForce ? "Setup in force" : "Revision " + setup.revision(),
-                    inForce ? "revision " + setup.revision() : "not in force, made " + Words.of(setup.createdAt()));
+        for (TriedChanges.Candidate candidate : setups.candidates(joint)) {
+            possible.put(candidate.joint().id() + "@" + candidate.setup().revision(), possible(candidate, joint));
         }
-        airframes.all().stream()
-                .filter(airframe -> airframe.archivedAt() == null)
-                .sorted(Comparator.comparing(Airframe::name))
-                .forEach(airframe -> {
-                    Map<UUID, Setup> inForce = airframes.setupsInForce(airframe.id());
-                    airframes.jointsOf(airframe.id()).stream()
-                            .filter(other -> !other.id().equals(joint.id()) && inForce.containsKey(other.id()))
-                            .forEach(other -> put(
-                                    possible,
-                                    Objects.requireNonNull(inForce.get(other.id())),
-                                    airframe.name(),
-                                    other.name()));
-                });
         return possible;
     }
 
-    private void put(Map<String, Possible> possible, Setup setup, String title, String about) {
-        if (physics.find(setup) instanceof StoredPhysics.Sound) {
-            possible.put(setup.jointId() + "@" + setup.revision(), new Possible(setup, title, about));
+    private static Possible possible(TriedChanges.Candidate candidate, UUID joint) {
+        Setup setup = candidate.setup();
+        if (!candidate.joint().id().equals(joint)) {
+            return new Possible(
+                    setup, candidate.airframe().name(), candidate.joint().name());
         }
+        return candidate.inForce()
+                ? new Possible(setup, "Setup in force", "revision " + setup.revision())
+                : new Possible(
+                        setup, "Revision " + setup.revision(), "not in force, made " + Words.of(setup.createdAt()));
     }
 
     private static List<Column> columns(List<Compared> compared) {
