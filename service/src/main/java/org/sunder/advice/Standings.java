@@ -21,11 +21,12 @@ public class Standings {
         this.advising = advising;
     }
 
-    /** Where the joints of some airframes stand, by airframe, oldest first; no others are worked out. */
+    /** Where the joints of some airframes in use stand, by airframe, oldest first; no others are worked out. */
     public Map<UUID, List<Standing>> of(Collection<UUID> airframes) {
         FleetSnapshot fleet = fleets.current();
         return fleet.joints().stream()
-                .filter(joint -> airframes.contains(joint.airframe().id()))
+                .filter(joint -> joint.airframe().archivedAt() == null
+                        && airframes.contains(joint.airframe().id()))
                 .map(joint -> standing(fleet, joint))
                 .collect(Collectors.groupingBy(standing -> standing.joint().airframeId()));
     }

@@ -67,6 +67,16 @@ class PagesOverHttpTest {
     }
 
     @Test
+    void theSheetOfARocketPutAwayNamesNoCharge() throws Exception {
+        String sheet = airframe.replace("/api", "") + "/flight-day";
+        assertThat(page(sheet).body()).contains("nose to bay");
+        assertThat(client.delete(airframe, "If-Match", client.get(airframe).header("ETag"))
+                        .status())
+                .isEqualTo(204);
+        assertThat(page(sheet).body()).doesNotContain("nose to bay");
+    }
+
+    @Test
     void theJointsPageAnswersFirstAndSaysWhatFollowsAndWhatIsMissing() throws Exception {
         String plan = joint.replace("/api", "") + "/plan";
         assertThat(page(plan).body())
