@@ -77,6 +77,12 @@ final class AnswerWords {
         return step instanceof NextStep.StateLimit ? "state what the airframe withstands" : "change the setup";
     }
 
+    /** A charge that was fired at a joint, with the digits of its measure where that is known. */
+    static String loaded(JointAnswer at, Mass charge) {
+        return Words.of(
+                at.next() == null ? charge : Display.loaded(charge, at.next().measure()));
+    }
+
     /** A charge that lies on the measure's grid. */
     static String charge(double kilograms, Mass measure) {
         return Words.of(Display.onMeasure(kilograms, measure));

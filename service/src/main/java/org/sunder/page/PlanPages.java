@@ -22,7 +22,6 @@ import org.sunder.advice.ReasonWords;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
-import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.caution.Caution;
@@ -31,7 +30,6 @@ import org.sunder.engine.learning.posterior.OutcomeProbabilities;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.Warning;
 import org.sunder.engine.planning.NextStep;
-import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.Occasion;
 import org.sunder.picture.ChargeRuler;
@@ -87,13 +85,7 @@ class PlanPages extends Pages {
         model.addAttribute("jointsSoFar", view.cuts().size());
         model.addAttribute("seat", seat);
         model.addAttribute("view", Drawn.across(width -> SideViewPicture.of(view, width)));
-        model.addAttribute(
-                "shots",
-                shots(
-                        answer.tests(),
-                        Measure.of(airframes
-                                .currentSetup(answer.standing().joint())
-                                .sheet())));
+        model.addAttribute("shots", shots(answer));
         if (answer.next() != null && answer.ruler() != null) {
             advise(answer, answer.next(), answer.ruler(), airframe, model);
         }
@@ -160,14 +152,14 @@ class PlanPages extends Pages {
         };
     }
 
-    private static List<Shot> shots(List<GroundTest> tests, Mass measure) {
-        List<Shot> all =
-                new ArrayList<>(tests.stream().map(test -> shot(test, measure)).toList());
+    private static List<Shot> shots(JointAnswer answer) {
+        List<Shot> all = new ArrayList<>(
+                answer.tests().stream().map(test -> shot(answer, test)).toList());
         Collections.reverse(all);
         return all;
     }
 
-    private static Shot shot(GroundTest test, Mass measure) {
+    private static Shot shot(JointAnswer answer, GroundTest test) {
         String did = (test.occasion() == Occasion.FLIGHT ? "in flight: " : "")
                 + test.report().outcome()
                 + (test.report().damaged() ? ", it broke something" : "");
@@ -178,7 +170,7 @@ class PlanPages extends Pages {
                         : test.report().notes();
         return new Shot(
                 test.id(),
-                Words.of(Display.loaded(test.report().charge(), measure)),
+                AnswerWords.loaded(answer, test.report().charge()),
                 test.counted() ? test.report().outcome().toString() : "void",
                 did,
                 Words.of(test.report().firedAt()),

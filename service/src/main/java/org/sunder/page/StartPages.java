@@ -16,15 +16,12 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.FleetCorrections;
 import org.sunder.advice.JointAnswer;
-import org.sunder.advice.NextAdvice;
 import org.sunder.advice.Overview;
 import org.sunder.advice.Overviews;
 import org.sunder.advice.Standing;
 import org.sunder.advice.Standings;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
-import org.sunder.airframe.Display;
-import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.picture.ChargeRuler;
 import org.sunder.picture.ChargeRulerPicture;
@@ -139,9 +136,7 @@ class StartPages extends Pages {
     }
 
     private static String words(JointAnswer answer, GroundTest test) {
-        Mass charge = test.report().charge();
-        NextAdvice next = answer.next();
-        return "last " + Words.of(next == null ? charge : Display.loaded(charge, next.measure())) + ": "
+        return "last " + AnswerWords.loaded(answer, test.report().charge()) + ": "
                 + (test.counted() ? test.report().outcome().toString() : "void") + ", "
                 + Words.of(test.report().firedAt());
     }
