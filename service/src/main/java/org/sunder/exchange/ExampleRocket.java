@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -35,7 +36,7 @@ public class ExampleRocket {
     private static final Map<String, String> HANGING = Collections.unmodifiableMap(hanging());
 
     private static Map<String, String> hanging() {
-        Map<String, String> hanging = new java.util.LinkedHashMap<>();
+        Map<String, String> hanging = new LinkedHashMap<>();
         hanging.put("ground_test_void", "test_id in (" + TESTS + ")");
         hanging.put("ground_test", "joint_id in (" + JOINTS + ")");
         hanging.put("load_out", "airframe_id = :airframe");
@@ -50,7 +51,7 @@ public class ExampleRocket {
     private final FleetVersions versions;
     private final JdbcClient jdbc;
     private final CurrentFlyer flyer;
-    private final Set<UUID> invented;
+    private final JsonMapper json;
 
     ExampleRocket(
             Import taking,
@@ -64,7 +65,7 @@ public class ExampleRocket {
         this.versions = versions;
         this.jdbc = jdbc;
         this.flyer = flyer;
-        this.invented = ids(json);
+        this.json = json;
     }
 
     /**
@@ -103,6 +104,7 @@ public class ExampleRocket {
 
     /** What of the flyer's own hangs on it. */
     public Own own() {
+        Set<UUID> invented = invented();
         Map<String, Integer> own = new HashMap<>();
         HANGING.keySet()
                 .forEach(table -> own.put(table, (int) rows(table).stream()
@@ -145,7 +147,7 @@ public class ExampleRocket {
                 .list();
     }
 
-    private static Set<UUID> ids(JsonMapper json) {
+    private Set<UUID> invented() {
         try (InputStream example = document()) {
             Set<UUID> ids = new HashSet<>();
             for (JsonNode row : json.readTree(example).findParents("id")) {
