@@ -17,13 +17,27 @@ export class Answer {
 export class NoAnswer extends Error {}
 
 /** Asks the service. @throws NoAnswer where what came back is not from it */
-export async function ask(method, path, body, headers) {
+export function ask(method, path, body, headers) {
+  return exchange(method, path, body, headers, 'application/json', (response) => response.json());
+}
+
+/** A part of a page for a body: as an Answer whose body is the element of that id. @throws NoAnswer */
+export function part(path, body, id) {
+  return exchange('POST', path, body, {}, 'text/html', async (response) => {
+    const found = new DOMParser().parseFromString(await response.text(), 'text/html').getElementById(id);
+    if (!found) throw new NoAnswer('what answered is not the service');
+    return document.importNode(found, true);
+  });
+}
+
+/** One question and its answer; a success has the type asked for and is read as that, all else is a problem. */
+async function exchange(method, path, body, headers, wanted, read) {
   const cut = new AbortController();
   const timer = setTimeout(() => cut.abort(), PATIENCE);
   try {
     const response = await fetch(path, {
       method,
-      headers: { accept: 'application/json, application/problem+json', ...(body ? { 'content-type': 'application/json' } : {}), ...headers },
+      headers: { accept: wanted + ', application/problem+json', ...(body ? { 'content-type': 'application/json' } : {}), ...headers },
       body,
       cache: 'no-store',
       credentials: 'same-origin',
@@ -34,9 +48,9 @@ export async function ask(method, path, body, headers) {
     const wait = Number(response.headers.get('retry-after')) || 0;
     if (response.status === 401) return new Answer(401, null, wait);
     if (response.status === 204 || response.status === 304) return new Answer(response.status, null, wait);
-    const own = response.ok ? type.startsWith('application/json') : type.startsWith('application/problem+json');
-    if (!own) throw new NoAnswer('what answered is not the service');
-    return new Answer(response.status, await response.json(), wait, response.headers.get('etag'));
+    if (!type.startsWith(response.ok ? wanted : 'application/problem+json')) throw new NoAnswer('what answered is not the service');
+    const content = response.ok ? await read(response) : await response.json();
+    return new Answer(response.status, content, wait, response.headers.get('etag'));
   } catch (failure) {
     if (failure instanceof NoAnswer) throw failure;
     throw new NoAnswer(failure.message);
@@ -54,21 +68,6 @@ export async function read(path) {
 
 /** The service wants to know who asks. */
 export class SignedOut extends Error {}
-
-/** A part of a page for a body: as an Answer whose body is the element of that id. @throws NoAnswer */
-export async function part(path, body, id) {
-  try {
-    const response = await fetch(path, { method: 'POST', headers: { accept: 'text/html, application/problem+json', 'content-type': 'application/json' }, body, cache: 'no-store', credentials: 'same-origin', redirect: 'error' });
-    if (response.status === 401) return new Answer(401, null, 0);
-    if (!response.ok) return new Answer(response.status, await response.json(), 0);
-    const found = new DOMParser().parseFromString(await response.text(), 'text/html').getElementById(id);
-    if (!found) throw new NoAnswer('what answered is not the service');
-    return new Answer(response.status, document.importNode(found, true), 0);
-  } catch (failure) {
-    if (failure instanceof NoAnswer) throw failure;
-    throw new NoAnswer(failure.message);
-  }
-}
 
 /** A picture for a body, as an element; null where there is none. Texts in it were escaped where it was drawn. @throws NoAnswer */
 export async function picture(path, body) {
