@@ -40,9 +40,14 @@ function control(label, inputs, main, read, set, hint, typed = () => main.value)
   return { element, main, fault, read, set, typed, touched: false };
 }
 
+/** Values used before, to choose from; null where there are none. */
+function offered(offers) {
+  return offers.length ? h('datalist', { id: 'offers-' + ++made }, offers.map((o) => h('option', { value: o }))) : null;
+}
+
 /** Free text. */
 export function text(label, { most = 80, rows, hint, offers = [] } = {}) {
-  const list = offers.length ? h('datalist', { id: 'offers-' + ++made }, offers.map((o) => h('option', { value: o }))) : null;
+  const list = offered(offers);
   const input = rows ? h('textarea', { rows: String(rows), maxlength: String(most) }) : h('input', { maxlength: String(most), autocomplete: 'off', list: list && list.id });
   return control(label, list ? [input, list] : input, input, () => (input.value.trim() === '' ? undefined : input.value.trim()), (v) => { input.value = v || ''; }, hint);
 }
@@ -68,7 +73,7 @@ export function number(label, { whole, hint } = {}) {
  * at once and moves into its list when the field is left.
  */
 export function amount(label, dimension, system, { fallback, hint, offers = [] } = {}) {
-  const list = offers.length ? h('datalist', { id: 'offers-' + ++made }, offers.map((o) => h('option', { value: o }))) : null;
+  const list = offered(offers);
   const input = h('input', { inputmode: 'decimal', autocomplete: 'off', list: list && list.id });
   const units = UNITS[system][dimension];
   const unit = h('select', { 'aria-label': 'Unit of: ' + label }, units.map((u) => h('option', { value: u }, u)));
@@ -111,12 +116,17 @@ export function showFaults(controls, faults, all) {
   const homeless = [];
   for (const fault of faults) {
     const at = owner(controls, fault.pointer.replace(/^\/setup(?=\/|$)/, ''));
-    const more = fault.allowed && fault.allowed !== fault.detail && fault.code !== 'missing';
-    const words = fault.detail + (more ? ' (allowed: ' + fault.allowed + ')' : '');
+    const words = wordsOf(fault);
     if (!at) homeless.push((fault.pointer ? fault.pointer + ': ' : '') + words);
     else if (all || at.touched) mark(at, (at.fault.textContent ? at.fault.textContent + '; ' : '') + words);
   }
   return homeless;
+}
+
+/** What is wrong and what would be allowed, where that says more. */
+export function wordsOf(fault) {
+  const more = fault.allowed && fault.allowed !== fault.detail && fault.code !== 'missing';
+  return fault.detail + (more ? ' (allowed: ' + fault.allowed + ')' : '');
 }
 
 function mark(c, words) {

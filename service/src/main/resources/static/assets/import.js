@@ -2,6 +2,7 @@
 
 import { NoAnswer, ask } from './api.js';
 import { h } from './dom.js';
+import { wordsOf } from './forms.js';
 
 const MOST = 20 * 1024 * 1024; // bytes, as the service takes
 const SHOWN = 10;
@@ -45,7 +46,7 @@ form.addEventListener('submit', async (event) => {
     } else {
       const errors = answer.body.errors || [];
       refuse(answer.body.title + '; nothing was taken in');
-      say(h('div', { class: 'fault-list' }, errors.length === 0 ? h('p', {}, answer.body.detail) : h('ul', {}, errors.slice(0, SHOWN).map((e) => h('li', {}, (e.pointer ? 'At ' + e.pointer + ': ' : '') + e.detail + (e.allowed ? ' (allowed: ' + e.allowed + ')' : ''))))));
+      say(h('div', { class: 'fault-list' }, errors.length === 0 ? h('p', {}, answer.body.detail) : h('ul', {}, errors.slice(0, SHOWN).map((e) => h('li', {}, (e.pointer ? 'At ' + e.pointer + ': ' : '') + wordsOf(e))))));
     }
   } catch (failure) {
     if (!(failure instanceof NoAnswer)) throw failure;

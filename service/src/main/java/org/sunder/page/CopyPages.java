@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -136,23 +137,18 @@ class CopyPages extends Pages {
     }
 
     /** Copies and goes there; or shows the form again with what was typed and what was wrong. */
-    private ModelAndView copied(
-            String name, Supplier<String> copy, java.util.function.Function<List<String>, String> again) {
+    private ModelAndView copied(String name, Supplier<String> copy, Function<List<String>, String> again) {
         try {
             reading.check(AirframeRequest.class, "name", name);
             return new ModelAndView("redirect:" + transactions.commit(copy));
         } catch (ProblemException e) {
             List<String> faults = e.faults().isEmpty()
                     ? List.of(Objects.requireNonNullElse(e.getMessage(), "It cannot be copied."))
-                    : e.faults().stream().map(CopyPages::words).toList();
+                    : e.faults().stream().map(Fault::words).toList();
             ModelAndView page = new ModelAndView(again.apply(faults));
             page.setStatus(e.type().status());
             return page;
         }
-    }
-
-    private static String words(Fault fault) {
-        return fault.detail() + (fault.allowed() == null ? "" : " (allowed: " + fault.allowed() + ")");
     }
 
     private Form form(Joint joint, String name, UUID chosen, List<String> faults) {

@@ -3,6 +3,8 @@ package org.sunder.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
@@ -125,8 +127,8 @@ record TriedSheet(
             String name,
             @Nullable JointPhysics was,
             JointPhysics now,
-            java.util.function.ToDoubleFunction<JointPhysics> value,
-            java.util.function.DoubleFunction<String> words) {
+            ToDoubleFunction<JointPhysics> value,
+            DoubleFunction<String> words) {
         double after = value.applyAsDouble(now);
         if (was == null) {
             return new Row(slug, name, null, words.apply(after), "");

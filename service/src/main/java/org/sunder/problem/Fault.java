@@ -27,6 +27,12 @@ public record Fault(
         value = value == null ? null : writable(cut(value));
     }
 
+    /** What is wrong and what would be allowed, where that says more. */
+    public String words() {
+        boolean more = allowed != null && !allowed.equals(detail) && !code.equals("missing");
+        return detail + (more ? " (allowed: " + allowed + ")" : "");
+    }
+
     private static String cut(String text) {
         return text.length() > LONGEST_VALUE ? text.substring(0, LONGEST_VALUE) + "…" : text;
     }

@@ -197,8 +197,7 @@ class FormsTest extends AtAJoint {
         phone.says("#result", "66.6 cm²");
         phone.click("#setup .main-action");
         phone.says("#answer", "Fire ");
-        System.out.println(entries.size() + " entries to a first suggestion: " + entries);
-        assertThat(entries).hasSizeLessThanOrEqualTo(15);
+        assertThat(entries).as("entries to a first suggestion").hasSizeLessThanOrEqualTo(15);
         phone.says(".stored", "nose to bay is stored.");
         phone.click(".stored .main");
         phone.says("h1", "a new joint");
