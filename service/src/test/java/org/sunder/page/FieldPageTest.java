@@ -11,11 +11,15 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.WindowType;
 import org.sunder.Client;
+import org.sunder.InThoroughRuns;
 import org.sunder.Samples;
 import org.sunder.page.Weather.Sky;
 import tools.jackson.databind.JsonNode;
 
-/** Logging at the field, in a real browser, with and without a network: every test reaches the log once. */
+/**
+ * Logging at the field, in a real browser, with and without a network: every test reaches the log once. What a phone meets
+ * seldom is tried in thorough runs.
+ */
 class FieldPageTest extends AtAJoint {
 
     private static final String SENT = "Stored by the service";
@@ -87,6 +91,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void takesAChargeWithACommaInStepsOfTheMeasureAndTheRestOfTheReport() {
         openJoint();
         phone.type("#charge", "0,8");
@@ -133,6 +138,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void survivesAnEmptyBatteryWithoutNetworkAndStoresExactlyOneTest() {
         phone = Browser.open(profile.resolve("phone"));
         openJoint();
@@ -170,6 +176,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void twoPhonesLogToTheSameJoint() {
         openJoint();
         awaitPlanAndWorker();
@@ -192,6 +199,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void keepsARefusedTestWithTheReasonAndSendsTheOthers() {
         openJoint();
         String first = phone.value("#charge");
@@ -219,6 +227,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void warnsOfAChargeAboveTheStoredCeilingWithoutNetworkTooAndTakesWhatWasFired() {
         openJoint();
         weather.turns(Sky.DOWN);
@@ -274,6 +283,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void aDamagingTestAndAnUnplannedChargeEndTheStoredPlan() {
         openJoint();
         awaitPlanAndWorker();
@@ -292,6 +302,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void namesNothingBeyondTheStoredPlan() {
         openJoint();
         awaitPlanAndWorker();
@@ -309,6 +320,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void logsAFlightOnceWithoutNetworkTooAndNamesNoChargeAfterItUntilItIsSent() {
         phone.go(weather.url("/field/" + jointId + "#flight"));
         phone.says("#report-title", "What did it do in flight?");
@@ -348,6 +360,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void voidsASlipWhoseAnswerWasLost() {
         openJoint();
         weather.turns(Sky.ANSWERS_LOST);
@@ -361,6 +374,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void namesTheBackupWithWhatIsNotProvedOfIt() {
         String[][] fired = {{"0.85", "separated"}, {"0.65", "none"}, {"0.95", "separated"}, {"0.95", "separated"}};
         for (int i = 0; i < fired.length; i++) {
@@ -374,6 +388,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void saysWhatWouldDoInTheWordsOfTheAnswer() {
         client.put(
                 joint + "/setup",
@@ -395,6 +410,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void keepsAHalfTypedForm() {
         phone = Browser.open(profile.resolve("phone"));
         openJoint();
@@ -426,6 +442,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void waitsForASignInAndSendsThen() {
         openJoint();
         weather.turns(Sky.SIGNED_OUT);
@@ -439,6 +456,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     /** By the browser's lock on the machine itself, by a lease in the store over plain http, where there is no such lock. */
+    @InThoroughRuns
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void oneTabSendsAtATime(boolean secure) {

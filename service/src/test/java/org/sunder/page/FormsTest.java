@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import org.sunder.InThoroughRuns;
 import org.sunder.Samples;
 import tools.jackson.databind.JsonNode;
 
@@ -151,6 +152,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void entersAPowderThatSetupsMayName() {
         phone.go(weather.url("/stock"));
         phone.click("a[href='/stock/powders/new']");
@@ -221,6 +223,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void aHalfTypedSetupSurvivesAnEmptyBatteryUntilItIsStoredOrDropped() {
         phone = Browser.open(profile.resolve("phone"));
         String form = weather.url(page(airframe) + "/joints/new");
@@ -252,6 +255,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void theFlightDayTakesAltitudesAndWorksOutVents() {
         client.post(joint + "/ground-tests", Samples.test("1.00", "separated"));
         phone.go(weather.url(page(airframe) + "/flight-day"));
@@ -276,6 +280,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void aPullFarFromTheOthersIsLeftOutAndTakenBackBesideIt() {
         String batch = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}")
                 .header("Location");
@@ -295,6 +300,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void aCommaIsAPointInEveryForm() {
         phone.go(weather.url(page(airframe) + "/edit"));
         field(phone, "Outer diameter", "98,4");

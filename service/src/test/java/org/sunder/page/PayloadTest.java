@@ -24,7 +24,8 @@ import tools.jackson.databind.json.JsonMapper;
 @Tag("browser")
 class PayloadTest {
 
-    private static final int OPENED = 5; // joints whose own pages are opened; all of them stand in the lists
+    private static final int OPENED =
+            Thorough.count(2, 5); // joints whose own pages are opened; all of them stand in the lists
     private static final int PLACES =
             5; // of a joint: name, content, note of the setup, notes of a test, reason why it is void
 

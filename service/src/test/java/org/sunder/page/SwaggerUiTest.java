@@ -10,6 +10,7 @@ import org.openqa.selenium.By;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.sunder.Client;
+import org.sunder.InThoroughRuns;
 import org.sunder.ServiceTest;
 
 /** The page that shows every call works under its own policy, and asks no other host. */
@@ -35,6 +36,7 @@ class SwaggerUiTest {
     }
 
     @Test
+    @InThoroughRuns
     void listsEveryOperationOfTheSpecification() {
         long operations = client.get("/v3/api-docs")
                 .body()

@@ -33,7 +33,7 @@ import tools.jackson.databind.node.ObjectNode;
 class BadRequestsTest {
 
     private static final String EXAMPLE_JOINT = "01980a6e-3c40-7d2b-9c53-5f0f6b1c2d3e";
-    private static final int MOST_PER_OPERATION = Thorough.count(25, 120);
+    private static final int MOST_PER_OPERATION = Thorough.count(8, 120);
     private static final JsonMapper JSON = new JsonMapper();
     private static final List<String> VALUES = List.of(
             "null",
@@ -56,6 +56,8 @@ class BadRequestsTest {
             "{}",
             "{\"value\":1,\"unit\":\"mm\"}",
             "{\"value\":-1e300,\"unit\":\"g\"}");
+
+    private final Random draw = new Random(20261127);
 
     @Autowired
     Client client;
@@ -95,7 +97,7 @@ class BadRequestsTest {
                 List<String> bodies = new ArrayList<>(bodies(example));
                 java.util.Collections.shuffle(bodies, random);
                 bodies.stream().limit(MOST_PER_OPERATION).forEach(body -> send(operation, body, "application/json"));
-                broken(example).forEach(body -> send(operation, body, "application/json"));
+                some(broken(example)).forEach(body -> send(operation, body, "application/json"));
                 send(operation, example.toString(), "text/plain");
                 send(operation, example.toString(), "application/xml");
                 send(operation, example.toString(), "nonsense");
@@ -123,7 +125,7 @@ class BadRequestsTest {
                 "a".repeat(3000));
         for (Operation operation : operations()) {
             for (JsonNode parameter : operation.described().path("parameters")) {
-                for (String value : values) {
+                for (String value : some(values)) {
                     String name = parameter.path("name").asString();
                     if (parameter.path("in").asString().equals("query")) {
                         send(operation, operation.path() + "?" + name + "=" + value, null, null);
@@ -163,8 +165,8 @@ class BadRequestsTest {
                 "a%0D%0Ab=1");
         for (Operation operation : operations()) {
             String body = operation.example().isObject() ? operation.example().toString() : "";
-            types.forEach(type -> send(operation, body, type));
-            queries.forEach(query -> send(operation, operation.path() + "?" + query, null, null));
+            some(types).forEach(type -> send(operation, body, type));
+            some(queries).forEach(query -> send(operation, operation.path() + "?" + query, null, null));
         }
         for (String of : List.of("next-charge", "ladder", "estimate", "curve", "flight-charge", "ground-tests")) {
             assertThat(one.get("/api/joints/" + EXAMPLE_JOINT + "/" + of).status())
@@ -234,6 +236,13 @@ class BadRequestsTest {
                 assertThat(refused.body().path("type").asString()).isEqualTo("/problems/body-too-large");
             }
         }
+    }
+
+    /** All in a thorough run, else about a quarter, others for each operation. */
+    private <T> List<T> some(List<T> all) {
+        return all.stream()
+                .filter(each -> Thorough.on() || draw.nextInt(4) == 0)
+                .toList();
     }
 
     private void send(Operation operation, String body, String type) {

@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sunder.InThoroughRuns;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -45,6 +46,7 @@ class ForgedLinesTest {
     }
 
     @Test
+    @InThoroughRuns
     void noCallerWritesALineOfTheStructuredLogWhichNamesRequestsAndNoKey() throws Exception {
         List<String> settings = new ArrayList<>(List.of(EVERYTHING));
         settings.add("--logging.structured.format.console=ecs");

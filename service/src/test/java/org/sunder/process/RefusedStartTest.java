@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
+import org.sunder.InThoroughRuns;
 import org.sunder.SunderApplication;
 
 /**
@@ -80,6 +81,7 @@ class RefusedStartTest {
     }
 
     @Test
+    @InThoroughRuns
     void aDatabaseThatAnotherProcessHasIsNamed() throws Exception {
         try (Connection held = DriverManager.getConnection(url(), "sunder", "")) {
             assertThat(held.isValid(1)).isTrue();

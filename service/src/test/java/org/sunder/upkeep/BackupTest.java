@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.sunder.Client;
+import org.sunder.InThoroughRuns;
 import org.sunder.Samples;
 import org.sunder.SunderApplication;
 import org.sunder.exchange.GeneratedFleet;
@@ -30,6 +31,7 @@ class BackupTest {
     Path folder;
 
     @Test
+    @InThoroughRuns
     void aCopyMadeUnderLoadIsRestored() throws Exception {
         List<String> before;
         Path copy;
