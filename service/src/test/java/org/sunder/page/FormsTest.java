@@ -44,6 +44,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void refusesAChangeOfWhatWasChangedElsewhereAndKeepsWhatWasTyped() {
         phone.go(weather.url(page(airframe) + "/edit"));
         field(phone, "Name", "Sora");
@@ -127,6 +128,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void describesALoadOutSaysWhetherItFitsAndRemovesIt() {
         phone.go(weather.url(page(airframe)));
         phone.click("a[href$='/load-outs']");

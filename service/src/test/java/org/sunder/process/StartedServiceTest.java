@@ -38,7 +38,7 @@ class StartedServiceTest {
             URI airframes = URI.create("http://127.0.0.1:" + service.port() + "/api/airframes");
             AtomicInteger answered = new AtomicInteger();
             CountDownLatch busy = new CountDownLatch(40);
-            List<CompletableFuture<List<Integer>>> callers = new ArrayList<>();
+            List<CompletableFuture<List<String>>> callers = new ArrayList<>();
             for (int i = 0; i < CALLERS; i++) {
                 callers.add(CompletableFuture.supplyAsync(
                         () -> enter(airframes, answered, busy), work -> new Thread(work).start()));
@@ -46,30 +46,30 @@ class StartedServiceTest {
             assertThat(Patience.until(() -> busy.getCount() == 0, busy::getCount))
                     .isTrue();
             service.stop();
-            List<Integer> statuses =
+            List<String> answers =
                     callers.stream().flatMap(caller -> caller.join().stream()).toList();
             assertThat(service.exitValue()).isEqualTo(STOPPED_BY_SIGNAL);
-            assertThat(statuses).containsOnly(201);
+            assertThat(answers).containsOnly("201");
             assertThat(stored()).as("rows stored against answers that arrived").isEqualTo(answered.get());
         }
     }
 
-    private List<Integer> enter(URI airframes, AtomicInteger answered, CountDownLatch busy) {
+    private List<String> enter(URI airframes, AtomicInteger answered, CountDownLatch busy) {
         HttpClient own = HttpClient.newHttpClient();
         HttpRequest request = HttpRequest.newBuilder(airframes)
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(Samples.AIRFRAME))
                 .build();
-        List<Integer> statuses = new ArrayList<>();
+        List<String> answers = new ArrayList<>();
         try {
             while (true) {
-                statuses.add(
-                        own.send(request, HttpResponse.BodyHandlers.ofString()).statusCode());
+                HttpResponse<String> answer = own.send(request, HttpResponse.BodyHandlers.ofString());
+                answers.add(answer.statusCode() + (answer.statusCode() == 201 ? "" : " " + answer.body()));
                 answered.incrementAndGet();
                 busy.countDown();
             }
         } catch (IOException e) {
-            return statuses; // the door is shut
+            return answers; // the door is shut
         } catch (InterruptedException e) {
             throw new IllegalStateException(e);
         }

@@ -85,6 +85,7 @@ class BackupTest {
     }
 
     @Test
+    @InThoroughRuns
     void aCopyIsMadeBeforeTablesChange() throws Exception {
         Path live = folder.resolve("old");
         start(live).close();
