@@ -134,6 +134,11 @@ public enum ProblemType {
             "The database does not answer or has no room",
             "The detail says whether anything was stored. Try again after the time in Retry-After, with the same idempotency"
                     + " key: what was stored is not stored twice."),
+    STOPPING(
+            "stopping",
+            HttpStatus.SERVICE_UNAVAILABLE,
+            "The service is being stopped",
+            "Nothing of the request was read, so nothing was stored. Try again after the time in Retry-After."),
     INTERNAL(
             "internal",
             HttpStatus.INTERNAL_SERVER_ERROR,

@@ -6,6 +6,7 @@ import java.util.List;
 import org.apache.catalina.connector.Request;
 import org.apache.catalina.connector.Response;
 import org.apache.catalina.valves.ErrorReportValve;
+import org.apache.coyote.AbstractProtocol;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import tools.jackson.databind.json.JsonMapper;
@@ -13,10 +14,20 @@ import tools.jackson.databind.json.JsonMapper;
 /** Answers what the container refuses before any of the service is reached, such as a path with forbidden characters. */
 public class RefusedByContainer extends ErrorReportValve {
 
+    private static final String RETRY_SECONDS = "5";
     private static final JsonMapper JSON = JsonMapper.builder()
             .changeDefaultPropertyInclusion(inclusion ->
                     inclusion.withValueInclusion(com.fasterxml.jackson.annotation.JsonInclude.Include.NON_NULL))
             .build();
+
+    /**
+     * A connector told to stop reads no more headers of a request that still arrives, and then calls it one without a host: a
+     * phone would take that for its own fault and never send again.
+     */
+    private static boolean isStopping(Request request) {
+        return request.getConnector().getProtocolHandler() instanceof AbstractProtocol<?> protocol
+                && protocol.isPaused();
+    }
 
     @Override
     protected void report(Request request, Response response, @Nullable Throwable failure) {
@@ -25,8 +36,15 @@ public class RefusedByContainer extends ErrorReportValve {
         if (answered) {
             return;
         }
-        ProblemType type = response.getStatus() < 500 ? ProblemType.INVALID_INPUT : ProblemType.INTERNAL;
-        String detail = response.getStatus() < 500 ? "The request line or a header is malformed." : type.explanation();
+        ProblemType type = isStopping(request)
+                ? ProblemType.STOPPING
+                : response.getStatus() < 500 ? ProblemType.INVALID_INPUT : ProblemType.INTERNAL;
+        String detail =
+                type == ProblemType.INVALID_INPUT ? "The request line or a header is malformed." : type.explanation();
+        if (type == ProblemType.STOPPING) {
+            response.setStatus(type.status().value());
+            response.setHeader("Retry-After", RETRY_SECONDS);
+        }
         Problem problem = Problem.of(type, detail, "/", List.of());
         response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
         response.setHeader("X-Content-Type-Options", "nosniff");
