@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.sunder.Client;
+import org.sunder.InThoroughRuns;
 import org.sunder.Thorough;
 import org.sunder.access.AccessKeys;
 import org.sunder.access.Flyers;
@@ -55,6 +56,7 @@ class LargeImportTest {
     }
 
     @Test
+    @InThoroughRuns
     void rowsAlreadyReadWhenTheLimitIsReachedAreNotKept() {
         String few = new CopiedFleet(one).ofSize(20_000);
         assertRefused(413, streamed(few.substring(0, few.length() - 2) + " ".repeat(LIMIT) + "]}"));

@@ -81,6 +81,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void takesThreeTapsFromTheListOfJoints() {
         phone.go(weather.url("/field"));
         phone.click("a[href='/field/" + jointId + "']");
@@ -158,6 +159,7 @@ class FieldPageTest extends AtAJoint {
         assertThat(tests()).hasSize(1);
     }
 
+    @InThoroughRuns
     @ParameterizedTest
     @EnumSource(names = {"ANSWERS_LOST", "DOUBLED", "PORTAL"})
     void storesATestOnceWhateverTheNetworkDoes(Sky sky) {
@@ -243,6 +245,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void keepsAnOutcomeTappedBeforeTheAdviceHasComeAndSavesItWhenItComes() {
         phone.go(weather.url("/field"));
         phone.says("#ready", "ready without network"); // what is still on its way would bring the advice back
@@ -276,6 +279,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void showsWhatOtherPhonesLogged() {
         client.post("/api/joints/" + jointId + "/ground-tests", Samples.test("0.80", "none"));
         openJoint();
@@ -428,6 +432,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void saysWhatPlainHttpCannotDoAndDoesTheRest() {
         phone.go(weather.plainUrl("/field/" + jointId));
         phone.find(".charge");
@@ -480,6 +485,7 @@ class FieldPageTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void fitsThroughANarrowLine() {
         phone.go(weather.url("/field/" + jointId));
         phone.find(".charge");

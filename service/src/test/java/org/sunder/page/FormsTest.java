@@ -56,6 +56,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void takesInAnExportFromAFileAndSaysWhatIsWrongWithOne() throws IOException {
         String export = client.get("/api/export").raw().body();
         phone.go(weather.url("/import"));
@@ -82,6 +83,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void aPullIsStoredOnceHoweverOftenItIsPressedOnASlowLine() {
         var batch = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}");
         phone.go(weather.url("/stock/pins/" + batch.id()));
@@ -101,6 +103,7 @@ class FormsTest extends AtAJoint {
     }
 
     @Test
+    @InThoroughRuns
     void aBatchKnowsItsStrengthAfterTwoPullsAndASetupCanNameIt() {
         phone.go(weather.url("/stock"));
         phone.click("a[href='/stock/pins/new']");

@@ -36,8 +36,8 @@ import org.sunder.page.Weather.Sky;
 
 /**
  * Every page by day and by night, on a phone, a small phone and a desk: no violation of WCAG 2.2 A and AA, contrast of 7:1,
- * best practice, nothing cut off. By night all of them in a thorough run, else those seen most; a thorough run leaves pictures
- * of each in target/screenshots to look at.
+ * best practice, nothing cut off. All of them in a thorough run, which leaves pictures of each in target/screenshots to look at;
+ * else those seen most.
  */
 @ServiceTest
 @Tag("browser")
@@ -47,18 +47,8 @@ class PagesTest {
     private static final List<String> RULES =
             List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "wcag2aaa", "best-practice");
     private static final String AXE = axe();
-    private static final List<String> MOST_SEEN = List.of("start", "joint", "airframe", "field-joint", "card");
-    private static final List<String> LIKE_ANOTHER = List.of(
-            "airframe-us",
-            "flight-day",
-            "flight-day-fault",
-            "joint-without-a-test",
-            "setup-us",
-            "edit-airframe",
-            "load-outs",
-            "stored",
-            "new-powder",
-            "not-there"); // made from the template of another one in the list
+    private static final List<String> MOST_SEEN =
+            List.of("start", "joint", "setup", "airframe", "flight-day-worked-out", "field-joint", "card");
     private static final int SMALL = 320; // WCAG 2.2, 1.4.10 Reflow
 
     @Autowired
@@ -177,10 +167,8 @@ class PagesTest {
             browser.width(Browser.DESK);
             browser.picture(name + "-1280");
         }
-        if (Thorough.on() || MOST_SEEN.contains(name)) {
-            browser.prefer("prefers-color-scheme", "dark");
-            assertContrast(name + ", by night");
-        }
+        browser.prefer("prefers-color-scheme", "dark");
+        assertContrast(name + ", by night");
         if (Thorough.on()) {
             browser.picture(name + "-dark-1280");
             browser.width(Browser.PHONE);
@@ -191,11 +179,12 @@ class PagesTest {
 
     List<String> names() {
         return pages.keySet().stream()
-                .filter(name -> Thorough.on() || !LIKE_ANOTHER.contains(name))
+                .filter(name -> Thorough.on() || MOST_SEEN.contains(name))
                 .toList();
     }
 
     /** A4 and Letter, in inches. */
+    @InThoroughRuns
     @ParameterizedTest
     @CsvSource({
         "card,8.27,11.69",
@@ -214,6 +203,7 @@ class PagesTest {
     }
 
     @Test
+    @InThoroughRuns
     void theHistoryOfAnAirframePrints() throws IOException {
         open(pages.get("airframe"));
         byte[] pdf = browser.printed(8.27, 11.69);
@@ -267,6 +257,7 @@ class PagesTest {
     }
 
     @Test
+    @InThoroughRuns
     void everyStateOfTheFieldPageIsAccessible() {
         browser.width(Browser.PHONE);
         open("/field/" + joint);
@@ -314,6 +305,7 @@ class PagesTest {
     }
 
     @Test
+    @InThoroughRuns
     void nothingIsLostWithTextAtTwiceItsSize() {
         browser.width(Browser.PHONE);
         open("/field/" + joint);

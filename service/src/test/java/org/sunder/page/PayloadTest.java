@@ -14,6 +14,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.sunder.Client;
 import org.sunder.EmptyLog;
+import org.sunder.InThoroughRuns;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
 import org.sunder.Thorough;
@@ -51,6 +52,7 @@ class PayloadTest {
     }
 
     @Test
+    @InThoroughRuns
     void nothingWrittenRuns() {
         emptyLog.empty();
         assertThat(Payloads.ALL).hasSizeGreaterThanOrEqualTo(50);

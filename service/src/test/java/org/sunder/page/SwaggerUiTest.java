@@ -53,6 +53,7 @@ class SwaggerUiTest {
     }
 
     @Test
+    @InThoroughRuns
     void triesACallOut() {
         browser.click("#operations-Airframes-createAirframe .opblock-summary-control");
         browser.click("#operations-Airframes-createAirframe .try-out__btn");

@@ -72,6 +72,7 @@ class RefusedStartTest {
     }
 
     @Test
+    @InThoroughRuns
     void aPortThatAnotherProcessHasIsNamed() throws Exception {
         try (ServerSocket other = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             assertThat(refusalOfAProcess("--server.port=" + other.getLocalPort()))
