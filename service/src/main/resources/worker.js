@@ -39,7 +39,7 @@ async function page(request, url) {
   if (url.pathname === SHELL || url.pathname.startsWith(SHELL + '/')) return kept(SHELL, request);
   try {
     return await fetch(request);
-  } catch (failure) {
+  } catch {
     return Response.redirect(SHELL, 302); // the only page that works without network
   }
 }

@@ -16,6 +16,9 @@ export class Answer {
 /** No answer of the service: no network, a portal in between, a proxy, a timeout. */
 export class NoAnswer extends Error {}
 
+/** The service wants to know who asks. */
+export class SignedOut extends Error {}
+
 /** Asks the service. @throws NoAnswer where what came back is not from it */
 export function ask(method, path, body, headers) {
   return exchange(method, path, body, headers, 'application/json', (response) => response.json());
@@ -65,9 +68,6 @@ export async function read(path) {
   if (answer.status === 401) throw new SignedOut();
   return answer.ok ? answer.body : null;
 }
-
-/** The service wants to know who asks. */
-export class SignedOut extends Error {}
 
 /** A picture for a body, as an element; null where there is none. Texts in it were escaped where it was drawn. @throws NoAnswer */
 export async function picture(path, body) {

@@ -4,7 +4,7 @@ const FORM = /^(\d{1,6})(?:\.(\d{0,6}))?$/;
 
 /** The number typed, with a point, or null where it is none. Takes "1,5" and "1.5". */
 export function parse(text) {
-  const typed = String(text).trim().replace(',', '.').replace(/^\./, '0.');
+  const typed = String(text).trim().replace(',', '.').replace(/^\.(?=\d)/, '0.');
   const found = FORM.exec(typed);
   if (!found) return null;
   const whole = found[1].replace(/^0+(?=\d)/, '');

@@ -3,6 +3,7 @@
 import { parse } from './decimal.js';
 import { split } from './typed.js';
 import { h } from './dom.js';
+import { wordsOf } from './faults.js';
 
 /** Units of a dimension, the usual one of each system first. */
 const UNITS = {
@@ -121,12 +122,6 @@ export function showFaults(controls, faults, all) {
     else if (all || at.touched) mark(at, (at.fault.textContent ? at.fault.textContent + '; ' : '') + words);
   }
   return homeless;
-}
-
-/** What is wrong and what would be allowed, where that says more. */
-export function wordsOf(fault) {
-  const more = fault.allowed && fault.allowed !== fault.detail && fault.code !== 'missing';
-  return fault.detail + (more ? ' (allowed: ' + fault.allowed + ')' : '');
 }
 
 function mark(c, words) {

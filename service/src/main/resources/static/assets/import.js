@@ -2,7 +2,7 @@
 
 import { NoAnswer, ask } from './api.js';
 import { h } from './dom.js';
-import { wordsOf } from './forms.js';
+import { wordsOf } from './faults.js';
 
 const MOST = 20 * 1024 * 1024; // bytes, as the service takes
 const SHOWN = 10;

@@ -4,12 +4,14 @@ import { announce, clock, h, mark } from './dom.js';
 import { shown } from './decimal.js';
 import { drainNow, drop, progress, undo } from './outbox.js';
 import { exportEntries } from './export.js';
+import { wordsOf } from './faults.js';
 
 const LABELS = { firedAt: 'Time of firing', charge: 'Charge loaded', outcome: 'Outcome', speed: 'Speed of the parts', notes: 'Note', damaged: 'It broke something', setupRevision: 'Setup' };
 
 let undoing = null; // { key, reason } while a reason is asked for
 
-function stateWords(entry) {
+/** Where an entry stands. */
+export function stateWords(entry) {
   if (entry.state === 'refused') return 'Refused by the service';
   if (entry.undo && entry.undo.state === 'done') return 'Taken back: ' + entry.undo.reason;
   if (entry.undo && entry.undo.state === 'refused') return 'Stored by the service; taking it back was refused: ' + entry.undo.detail;
@@ -75,10 +77,10 @@ function sentence(reason) {
 }
 
 /** A fault in the words that stand beside the fields. */
-function faultWords(fault) {
+export function faultWords(fault) {
   const name = LABELS[fault.pointer.split('/')[1]];
   if (fault.code === 'in-the-future') return name + ': it lies in the future by the clock of the service. Correct the day or the time.';
-  return (name ? name + ': ' : '') + fault.detail + (fault.allowed ? ' (allowed: ' + fault.allowed + ')' : '');
+  return (name ? name + ': ' : '') + wordsOf(fault);
 }
 
 function takeBack(entry, again) {

@@ -71,7 +71,7 @@ export async function undo(key, reason) {
 
 /** Whether something of an entry has not reached the service. */
 export function unsent(entry) {
-  return entry.state === 'waiting' || entry.state === 'refused' || (entry.undo && entry.undo.state === 'waiting');
+  return entry.state === 'waiting' || entry.state === 'refused' || Boolean(entry.undo && entry.undo.state === 'waiting');
 }
 
 function due(entry) {
@@ -235,7 +235,7 @@ async function lease(owner, time) {
     const read = facts.get('lease');
     read.onsuccess = () => {
       const now = read.result;
-      held = !now || now.owner === owner || now.until < Date.now();
+      held = !now || now.owner === owner || now.until <= Date.now();
       if (held) facts.put({ name: 'lease', owner, until: Date.now() + time });
     };
   });

@@ -2,7 +2,7 @@
 
 import { parse } from './decimal.js';
 
-const NAMES = { '"': 'in', '”': 'in', inch: 'in', inches: 'in', "'": 'ft', feet: 'ft', foot: 'ft', gram: 'g', grams: 'g', grain: 'gr', grains: 'gr', ml: 'mL', l: 'L', n: 'N', kpa: 'kPa', lbs: 'lb', 'cu in': 'in3', 'in³': 'in3' };
+const NAMES = new Map(Object.entries({ '"': 'in', '”': 'in', inch: 'in', inches: 'in', "'": 'ft', feet: 'ft', foot: 'ft', gram: 'g', grams: 'g', grain: 'gr', grains: 'gr', ml: 'mL', l: 'L', n: 'N', kpa: 'kPa', lbs: 'lb', 'cu in': 'in3', 'in³': 'in3' }));
 const MOST = 6; // digits after the point
 
 /** A fraction with digits that say it exactly enough: 7/8 is .875. */
@@ -20,7 +20,7 @@ function fraction(whole, over, under) {
 export function split(text, units) {
   const typed = text.trim();
   const mixed = /^(?:(\d+)(?:\s+|-))?(\d+)\/(\d+)\s*(.*)$/.exec(typed);
-  const plain = /^(\d*[.,]?\d+|\d+[.,])\s*(.*)$/.exec(typed);
+  const plain = /^(\d+[.,]?\d*|[.,]\d+)\s*(.*)$/.exec(typed);
   const found = mixed || plain;
   if (!found) return null;
   const word = found[found.length - 1].trim();
@@ -32,6 +32,6 @@ export function split(text, units) {
 }
 
 function known(word, units) {
-  const name = NAMES[word] || NAMES[word.toLowerCase()] || word;
+  const name = NAMES.get(word) || NAMES.get(word.toLowerCase()) || word;
   return units.find((unit) => unit === name) || units.find((unit) => unit.toLowerCase() === name.toLowerCase()) || null;
 }

@@ -1,0 +1,7 @@
+// A fault of the service in words, for the forms and for what is kept.
+
+/** What is wrong and what would be allowed, where that says more. */
+export function wordsOf(fault) {
+  const more = fault.allowed && fault.allowed !== fault.detail && fault.code !== 'missing';
+  return fault.detail + (more ? ' (allowed: ' + fault.allowed + ')' : '');
+}
