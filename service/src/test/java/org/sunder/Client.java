@@ -84,6 +84,30 @@ public class Client {
         return send(request(path, headers).DELETE());
     }
 
+    /** Enters the airframe of the samples. @return its address */
+    public String airframe() {
+        return entered("/api/airframes", Samples.AIRFRAME);
+    }
+
+    /** Describes the joint of the samples at an airframe. @return its address */
+    public String joint(String airframe) {
+        return entered(airframe + "/joints", Samples.JOINT);
+    }
+
+    /** The joint of the samples at an airframe of its own. @return its address */
+    public String joint() {
+        return joint(airframe());
+    }
+
+    private String entered(String path, String body) {
+        Answer answer = post(path, body);
+        if (answer.status() != 201) {
+            throw new AssertionError(
+                    "not entered: " + answer.status() + " " + answer.raw().body());
+        }
+        return answer.header("Location");
+    }
+
     public HttpRequest.Builder request(String path, String... headers) {
         String port = environment.getRequiredProperty("local.server.port");
         HttpRequest.Builder builder = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path));

@@ -21,7 +21,7 @@ class UnchangedTest {
     @Test
     void nothingKeptIsSentTwice() throws Exception {
         emptyLog.empty();
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String airframe = client.airframe();
         var joint = client.post(airframe + "/joints", Samples.JOINT);
         String test = client.post(joint.header("Location") + "/ground-tests", Samples.test("0.80", "none"))
                 .header("Location");

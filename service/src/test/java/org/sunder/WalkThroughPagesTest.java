@@ -37,7 +37,7 @@ class WalkThroughPagesTest {
 
     @Test
     void aLogOfTenThousandTests() {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String airframe = client.airframe();
         UUID joint = client.post(airframe + "/joints", Samples.JOINT).id();
         UUID setup = jdbc.queryForObject("select id from setup where joint_id = ?", UUID.class, joint);
         Set<String> entered = tests(joint, setup, ROWS, 0);
@@ -60,7 +60,7 @@ class WalkThroughPagesTest {
                 "insert into airframe (flyer_id, id, name, units, created_at, version) values (?, ?, 'a', 'METRIC', ?, 0)",
                 rows);
         assertWalkMeets(entered, "/api/airframes", () -> {
-            client.post("/api/airframes", Samples.AIRFRAME);
+            client.airframe();
             jdbc.update(
                     "insert into airframe (flyer_id, id, name, units, created_at, version)"
                             + " values (?, ?, 'a', 'METRIC', ?, 0)",

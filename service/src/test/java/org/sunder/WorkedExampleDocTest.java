@@ -37,8 +37,7 @@ class WorkedExampleDocTest {
     void itsJoint() throws IOException {
         written = Files.readString(Path.of("docs", "worked-example.md"));
         emptyLog.empty();
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        joint = client.joint();
     }
 
     @Test

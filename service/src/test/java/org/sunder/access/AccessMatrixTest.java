@@ -94,7 +94,7 @@ class AccessMatrixTest {
     void prepare() throws IOException {
         owner = flyers.enter("owner");
         full = client.with(keys.issue(owner.id(), "full", Scope.FULL, null).secret());
-        String airframe = full.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String airframe = full.airframe();
         ids.put("/api/airframes/", airframe.replaceAll(".*/", ""));
         var joint = full.post(airframe + "/joints", Samples.JOINT);
         ids.put("/api/joints/", joint.id().toString());

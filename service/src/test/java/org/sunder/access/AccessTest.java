@@ -216,8 +216,7 @@ class AccessTest {
     @Test
     void theCardAllowsItsOwnStyleByHash() throws Exception {
         Client full = fresh(Scope.FULL);
-        String airframe = full.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        String joint = full.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String joint = full.joint();
         var card = java.net.http.HttpClient.newHttpClient()
                 .send(
                         full.request(joint + "/ladder?depth=1")

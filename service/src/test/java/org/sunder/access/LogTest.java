@@ -9,7 +9,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
 import org.sunder.Client;
-import org.sunder.Samples;
 
 /** The log holds no key, and no line that a caller wrote. */
 @KeyedServiceTest
@@ -30,7 +29,7 @@ class LogTest {
         String secret =
                 keys.issue(flyers.enter("a").id(), "test", Scope.FULL, null).secret();
         Client full = client.with(secret);
-        full.post("/api/airframes", Samples.AIRFRAME);
+        full.airframe();
         full.post("/api/airframes", "{\"name\":\"" + secret + "\",\"units\":\"" + secret + "\"}");
         full.get("/api/airframes?cursor=" + secret);
         full.get("/nothing/" + secret);

@@ -36,7 +36,7 @@ class BackupApiTest {
 
     private JsonNode walked(String described) {
         emptyLog.empty();
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        airframe = client.airframe();
         joint = client.post(airframe + "/joints", described).header("Location");
         fire("0.85", "separated");
         fire("0.65", "none");

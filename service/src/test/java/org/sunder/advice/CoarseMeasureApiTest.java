@@ -36,7 +36,7 @@ class CoarseMeasureApiTest {
 
     @BeforeEach
     void describe() {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String airframe = client.airframe();
         created =
                 client.post(airframe + "/joints", "{\"name\":\"small\",\"event\":\"drogue\",\"setup\":" + SETUP + "}");
         joint = created.header("Location");

@@ -29,8 +29,7 @@ class CurveApiTest {
 
     @BeforeEach
     void aJoint() {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        joint = client.joint();
     }
 
     @Test

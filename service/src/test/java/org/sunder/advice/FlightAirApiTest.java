@@ -22,8 +22,7 @@ class FlightAirApiTest {
 
     @BeforeEach
     void prepare() {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        String joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String joint = client.joint();
         client.post(joint + "/ground-tests", Samples.test("0.80", "separated", "2026-05-03T10:20:00+01:00"));
         client.post(joint + "/ground-tests", Samples.test("0.85", "separated", "2026-05-03T11:20:00+01:00"));
         flight = joint + "/flight-charge";

@@ -39,8 +39,8 @@ class HistoryReadsTest {
 
     /** Address of a new airframe with one joint and so many tests. */
     private String airframe(int tests) {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        String joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String airframe = client.airframe();
+        String joint = client.joint(airframe);
         for (int i = 0; i < tests; i++) {
             client.post(joint + "/ground-tests", Samples.test("0.85", "partial"));
         }

@@ -29,8 +29,8 @@ class PictureApiTest {
 
     @BeforeEach
     void aJoint() {
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        airframe = client.airframe();
+        joint = client.joint(airframe);
     }
 
     @Test
@@ -152,7 +152,7 @@ class PictureApiTest {
 
     @Test
     void anAirframeWithoutJointsIsDrawnPlain() {
-        String bare = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String bare = client.airframe();
         JsonNode parts = client.get(bare + "/side-view").body().path("parts");
         assertThat(parts.valueStream()).noneMatch(part -> part.path("described").asBoolean());
         assertThat(svg(bare + "/side-view")).contains("No joint is described yet");

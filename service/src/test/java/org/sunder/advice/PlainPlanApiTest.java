@@ -61,8 +61,7 @@ class PlainPlanApiTest {
 
     private void history(int seed) {
         Random random = new Random(seed);
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        String joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String joint = client.joint();
         OffsetDateTime fired = OffsetDateTime.parse("2026-05-03T08:00:00+01:00");
         for (int i = 0; i < TESTS; i++) {
             JsonNode ladder = client.get(joint + "/ladder?depth=3").body().path("first");

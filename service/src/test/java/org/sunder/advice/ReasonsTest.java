@@ -17,7 +17,7 @@ class ReasonsTest {
     Client client;
 
     private String joint(String body) {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String airframe = client.airframe();
         return client.post(airframe + "/joints", body).header("Location");
     }
 

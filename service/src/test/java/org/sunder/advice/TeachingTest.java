@@ -169,7 +169,7 @@ class TeachingTest {
         FleetSnapshot fleet = fleets.current();
         client.get(joint + "/next-charge");
         assertThat(fleets.current()).isSameAs(fleet);
-        client.post("/api/airframes", Samples.AIRFRAME);
+        client.airframe();
         assertThat(fleets.current()).isNotSameAs(fleet);
     }
 
@@ -185,7 +185,7 @@ class TeachingTest {
                 OffsetDateTime.parse("2026-05-03T10:20:00+01:00"),
                 null);
         LogDraft draft = logging.draft(id, null, Occasion.GROUND, report);
-        client.post("/api/airframes", Samples.AIRFRAME);
+        client.airframe();
         assertThatThrownBy(() -> transactions.run(() -> logging.add(draft))).isInstanceOf(StaleFleetException.class);
         assertThat(client.get(joint + "/ground-tests").body().path("items")).isEmpty();
     }
@@ -198,8 +198,7 @@ class TeachingTest {
     }
 
     private String joint() {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        return client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        return client.joint();
     }
 
     private static double width(JsonNode correction) {

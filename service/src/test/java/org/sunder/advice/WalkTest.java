@@ -30,8 +30,8 @@ class WalkTest {
     @BeforeEach
     void prepare() {
         emptyLog.empty();
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        airframe = client.airframe();
+        joint = client.joint(airframe);
     }
 
     @Test
@@ -204,8 +204,7 @@ class WalkTest {
 
     @Test
     void whatToMindOfTheSetupStandsBesideEveryCharge() {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        String joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String joint = client.joint();
         JsonNode warnings = client.get(joint + "/estimate").body().path("warnings");
         assertThat(warnings.size()).isPositive();
         assertThat(client.get(joint + "/next-charge").body().path("warnings")).isEqualTo(warnings);

@@ -56,13 +56,13 @@ class AirframeApiTest {
     void aListOfJointsIsReadWithAsManyStatementsAsOneJoint() {
         Statistics statistics = factory.unwrap(SessionFactory.class).getStatistics();
         statistics.setStatisticsEnabled(true);
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        client.post(airframe + "/joints", Samples.JOINT);
+        String airframe = client.airframe();
+        client.joint(airframe);
         statistics.clear();
         client.get(airframe + "/joints");
         long one = statistics.getPrepareStatementCount();
         for (int i = 0; i < 4; i++) {
-            client.post(airframe + "/joints", Samples.JOINT);
+            client.joint(airframe);
         }
         statistics.clear();
         assertThat(client.get(airframe + "/joints").body().path("items")).hasSize(5);
@@ -120,17 +120,17 @@ class AirframeApiTest {
 
     @Test
     void ofManyEditsOfOneVersionExactlyOneWins() {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        var joint = client.post(airframe + "/joints", Samples.JOINT);
-        String setup = joint.header("Location") + "/setup";
+        String airframe = client.airframe();
+        String joint = client.joint(airframe);
+        String setup = joint + "/setup";
+        String tag = client.get(joint).header("ETag");
         assertThat(statuses(() -> client.put(airframe, "{\"name\":\"edited\"}", "If-Match", "\"v0\"")))
                 .containsOnlyOnce(200)
                 .allMatch(status -> status == 200 || status == 412);
-        assertThat(statuses(() -> client.put(setup, Samples.SETUP, "If-Match", joint.header("ETag"))))
+        assertThat(statuses(() -> client.put(setup, Samples.SETUP, "If-Match", tag)))
                 .containsOnlyOnce(200)
                 .allMatch(status -> status == 200 || status == 412);
-        assertThat(client.get(joint.header("Location") + "/setups").body().path("items"))
-                .hasSize(2);
+        assertThat(client.get(joint + "/setups").body().path("items")).hasSize(2);
     }
 
     private static java.util.List<Integer> statuses(java.util.function.Supplier<Client.Answer> edit) {

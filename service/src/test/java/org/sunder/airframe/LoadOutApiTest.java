@@ -32,7 +32,7 @@ class LoadOutApiTest {
 
     @BeforeEach
     void prepare() {
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        airframe = client.airframe();
         nose = client.post(airframe + "/joints", Samples.JOINT).id().toString();
         booster = client.post(airframe + "/joints", BOOSTER).id().toString();
     }

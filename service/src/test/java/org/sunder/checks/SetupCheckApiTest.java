@@ -29,8 +29,7 @@ class SetupCheckApiTest {
     @Test
     void saysWhatTheEstimateOfTheStoredSetupSays() {
         JsonNode checked = client.post(PATH, body(Samples.SETUP)).body();
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        String joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String joint = client.joint();
         JsonNode estimate = client.get(joint + "/estimate").body();
         for (String field :
                 new String[] {"freeVolume", "retention", "thresholdPressure", "handbookCharge", "ceiling", "warnings"

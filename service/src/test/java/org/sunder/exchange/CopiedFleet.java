@@ -21,8 +21,7 @@ final class CopiedFleet {
 
     /** Enters the airframe that is copied. */
     CopiedFleet(Client client) {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        String joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String joint = client.joint();
         for (int i = 0; i < 8; i++) {
             String test = client.post(joint + "/ground-tests", Samples.test("0.8" + i, "none"))
                     .header("Location");

@@ -97,8 +97,8 @@ class ExchangeTest {
 
     @Test
     void aSetupChangedOnItsWayIsComputedAsItStandsWhereItArrived() {
-        String airframe = one.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        String estimate = one.post(airframe + "/joints", Samples.JOINT).header("Location") + "/estimate";
+        String airframe = one.airframe();
+        String estimate = one.joint(airframe) + "/estimate";
         String before = one.get(estimate).body().path("retention").toString();
         String changed = one.get("/api/export").raw().body().replace("\"count\":3", "\"count\":1");
         assertThat(other.post("/api/import", changed).status()).isEqualTo(200);
@@ -108,8 +108,8 @@ class ExchangeTest {
 
     @Test
     void aSetupThatCannotBeIsNamedByItsRow() {
-        String airframe = one.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        one.post(airframe + "/joints", Samples.JOINT);
+        String airframe = one.airframe();
+        one.joint(airframe);
         String empty = other.get("/api/export").raw().body();
         String overfilled = one.get("/api/export").raw().body().replace("\"value\":340,", "\"value\":9340,");
         var refused = other.post("/api/import", overfilled);
@@ -121,7 +121,7 @@ class ExchangeTest {
 
     @Test
     void aRowChangedMeanwhileIsNotWrittenOver() {
-        String airframe = one.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String airframe = one.airframe();
         String exported = one.get("/api/export").raw().body();
         one.put(airframe, "{\"name\":\"renamed\",\"units\":\"metric\"}", "If-Match", "*");
         var refused = one.post("/api/import", exported);
@@ -149,7 +149,7 @@ class ExchangeTest {
     void aSpreadsheetRunsNothing() throws IOException, InterruptedException {
         String airframe =
                 one.post("/api/airframes", "{\"name\":\"=cmd|' /C calc'!A0\"}").header("Location");
-        String joint = one.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String joint = one.joint(airframe);
         one.post(
                 joint + "/ground-tests",
                 "{\"notes\":\"a, \\\"b\\\"\\nc\","

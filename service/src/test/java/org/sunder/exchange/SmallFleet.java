@@ -23,7 +23,7 @@ final class SmallFleet {
         assertThat(flyer.post(batch.header("Location") + "/pull-tests/3/leave-out", "")
                         .status())
                 .isEqualTo(200);
-        String airframe = flyer.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String airframe = flyer.airframe();
         String setup = Samples.JOINT.replace("\"count\":3", "\"count\":3,\"batch\":\"" + batch.id() + "\"");
         var joint = flyer.post(airframe + "/joints", setup.replace("\"measure\"", "\"powder\":\"tin 3\",\"measure\""));
         assertThat(joint.status()).as(joint.raw().body()).isEqualTo(201);

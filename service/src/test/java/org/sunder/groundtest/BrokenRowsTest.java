@@ -57,8 +57,8 @@ class BrokenRowsTest {
     @BeforeEach
     void prepare() {
         emptyLog.empty();
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        airframe = client.airframe();
+        joint = client.joint(airframe);
         client.post(joint + "/ground-tests", Samples.test("0.80", "none"));
         test = client.post(joint + "/ground-tests", Samples.test("1.00", "partial"));
     }
@@ -151,7 +151,7 @@ class BrokenRowsTest {
     /** Stored while a bay wider than the nose was only warned of: 92 mm at 150 mm deep, where the nose has 86.6 mm. */
     @Test
     void aBayThatOnceWasTakenInIsAFindingAndTheRestOfTheFleetGoesOn() {
-        String other = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String other = client.joint(airframe);
         byHand(
                         "update setup set document = replace(document, '\"depth\":{\"value\":45', '\"depth\":{\"value\":150') where joint_id = ?")
                 .params(UUID.fromString(joint.replaceAll(".*/", "")))

@@ -11,7 +11,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.sunder.Client;
 import org.sunder.EmptyLog;
-import org.sunder.Samples;
 import org.sunder.ServiceTest;
 
 /** A phone, the weather between it and the service, and one airframe with one joint and no test. */
@@ -48,8 +47,8 @@ abstract class AtAJoint {
     @BeforeEach
     void aPhoneAtAJoint() throws IOException {
         emptyLog.empty();
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        airframe = client.airframe();
+        joint = client.joint(airframe);
         weather = new Weather(port);
         phone = Browser.shared();
     }

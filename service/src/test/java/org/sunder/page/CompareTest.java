@@ -26,8 +26,8 @@ class CompareTest {
     @BeforeEach
     void aJointWithTwoSetupsAndAnother() {
         emptyLog.empty();
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String airframe = client.airframe();
+        joint = client.joint(airframe);
         client.post(joint + "/ground-tests", Samples.test("1.05", "separated"));
         client.put(joint + "/setup", Samples.SETUP.replace("\"count\":3", "\"count\":2"), "If-Match", "*");
         other = client.post(airframe + "/joints", Samples.JOINT.replace("nose to bay", "spare"))

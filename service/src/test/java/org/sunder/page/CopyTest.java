@@ -32,7 +32,7 @@ class CopyTest {
     @BeforeEach
     void aTestedJointOfPulledPins() {
         emptyLog.empty();
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        airframe = client.airframe();
         var batch = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}");
         pull(batch.header("Location"), "190.5");
         pull(batch.header("Location"), "201.5");

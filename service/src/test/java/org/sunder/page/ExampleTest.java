@@ -35,7 +35,7 @@ class ExampleTest {
 
     @Test
     void onePressAddsItAndOneTakesExactlyThatAway() {
-        client.post("/api/airframes", Samples.AIRFRAME);
+        client.airframe();
         String before = export();
         assertThat(press("/example").statusCode()).isEqualTo(302);
         assertThat(client.get("/api" + EXAMPLE).body().path("name").asString()).isEqualTo("Sandpiper (example)");
@@ -71,7 +71,7 @@ class ExampleTest {
         for (String path : new String[] {"/joints/" + joint + "/plan", "/joints/" + joint, EXAMPLE + "/joints/new"}) {
             assertThat(page(path)).as(path).contains("(example)", "An invented rocket.");
         }
-        String real = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String real = client.airframe();
         assertThat(page(real.replace("/api", ""))).doesNotContain("An invented rocket.");
         assertThat(page("/").split("An invented rocket.", -1)).hasSize(2);
         assertThat(page("/api/joints/" + joint + "/ladder")).contains("(example)");
@@ -89,9 +89,7 @@ class ExampleTest {
         press("/example");
         String alone = ofExample();
         press("/example/away");
-        String joint = client.post(
-                        client.post("/api/airframes", Samples.AIRFRAME).header("Location") + "/joints", Samples.JOINT)
-                .header("Location");
+        String joint = client.joint();
         client.post(joint + "/ground-tests", Samples.test("0.85", "none"));
         String next = client.get(joint + "/next-charge").raw().body();
         String taught =

@@ -36,7 +36,7 @@ class PagesOverHttpTest {
         emptyLog.empty();
         airframe = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Smew"))
                 .header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        joint = client.joint(airframe);
     }
 
     @Test

@@ -76,7 +76,7 @@ class PagesTest {
         pages.clear();
         String airframe = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Avocet"))
                 .header("Location");
-        String at = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        String at = client.joint(airframe);
         String fewerPins = Samples.SETUP
                 .replace("\"count\":3", "\"count\":2")
                 .replaceFirst("}$", ",\"note\":\"two pins were enough\"}");
@@ -96,7 +96,7 @@ class PagesTest {
                         "/api/airframes",
                         Samples.AIRFRAME.replace("Bittern", "Curlew").replace("metric", "us"))
                 .header("Location");
-        String other = client.post(us + "/joints", Samples.JOINT).header("Location");
+        String other = client.joint(us);
         pages.put("start", "/");
         pages.put("fleet", "/fleet");
         pages.put("airframe", airframe.replace("/api", ""));

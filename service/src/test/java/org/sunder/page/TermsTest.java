@@ -39,8 +39,8 @@ class TermsTest {
     @BeforeEach
     void aJoint() {
         emptyLog.empty();
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        airframe = client.airframe();
+        joint = client.joint(airframe);
         client.post(joint + "/ground-tests", Samples.test("1.00", "separated"));
     }
 

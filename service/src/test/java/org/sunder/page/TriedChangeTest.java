@@ -31,8 +31,7 @@ class TriedChangeTest {
     @BeforeEach
     void aTestedJoint() {
         emptyLog.empty();
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        joint = client.joint();
         client.post(joint + "/ground-tests", Samples.test("0.85", "partial"));
         client.post(joint + "/ground-tests", Samples.test("1.05", "separated", "2026-05-03T11:20:00+01:00"));
     }

@@ -32,7 +32,7 @@ class DumpTest {
                 new GeneratedFleet(client, 31).enter();
                 exported = export(client);
                 run(server, "pg_dump", database);
-                client.post("/api/airframes", Samples.AIRFRAME);
+                client.airframe();
                 assertThat(export(client)).isNotEqualTo(exported);
             }
             run(server, "pg_restore", database);

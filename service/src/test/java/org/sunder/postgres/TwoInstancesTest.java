@@ -40,7 +40,7 @@ class TwoInstancesTest {
     void eachTellsWhatTheOtherTookIn() {
         Client one = client(first);
         Client other = client(second);
-        String joint = joint(one);
+        String joint = one.joint();
         for (int i = 0; i < 3; i++) {
             // Both have a model of the fleet in memory, and each makes the other's stale in turn.
             assertThat(other.get(joint + "/next-charge").body())
@@ -66,7 +66,7 @@ class TwoInstancesTest {
 
     @Test
     void aReportSentToBothIsStoredOnce() {
-        String joint = joint(client(first));
+        String joint = client(first).joint();
         String report = Samples.test("0.80", "none");
         List<CompletableFuture<Client.Answer>> sent = IntStream.range(0, 24)
                 .mapToObj(i -> CompletableFuture.supplyAsync(
@@ -92,7 +92,7 @@ class TwoInstancesTest {
 
     @Test
     void ofEditsAtBothExactlyOneWins() {
-        String airframe = client(first).post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String airframe = client(first).airframe();
         List<CompletableFuture<Integer>> edits = IntStream.range(0, 20)
                 .mapToObj(i -> CompletableFuture.supplyAsync(
                         () -> client(i % 2 == 0 ? first : second)
@@ -107,7 +107,7 @@ class TwoInstancesTest {
 
     @Test
     void ofVoidsAtBothExactlyOneIsKept() {
-        String joint = joint(client(first));
+        String joint = client(first).joint();
         String test = client(first)
                 .post(joint + "/ground-tests", Samples.test("0.80", "none"))
                 .header("Location");
@@ -133,11 +133,6 @@ class TwoInstancesTest {
             assertThat(client(empty).post("/api/import", exported).status()).isEqualTo(200);
             assertThat(client(empty).get("/api/export").raw().body()).isEqualTo(exported);
         }
-    }
-
-    private static String joint(Client client) {
-        String airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        return client.post(airframe + "/joints", Samples.JOINT).header("Location");
     }
 
     private static Client client(ConfigurableApplicationContext context) {

@@ -34,8 +34,8 @@ class BadInputTest {
 
     @BeforeEach
     void prepare() {
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+        airframe = client.airframe();
+        joint = client.joint(airframe);
     }
 
     static Stream<Arguments> badSetups() {

@@ -76,7 +76,7 @@ class BadRequestsTest {
     void prepare() {
         one = client.with(
                 keys.issue(flyers.enter("fuzz").id(), "fuzz", Scope.ADMIN, null).secret());
-        String airframe = one.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        String airframe = one.airframe();
         joint = one.post(airframe + "/joints", Samples.JOINT).id().toString();
         spec = client.get("/v3/api-docs").body();
     }

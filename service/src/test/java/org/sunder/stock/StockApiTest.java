@@ -27,7 +27,7 @@ class StockApiTest {
 
     @BeforeEach
     void prepare() {
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        airframe = client.airframe();
         name = "tin " + UUID.randomUUID();
     }
 

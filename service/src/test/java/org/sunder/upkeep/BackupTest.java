@@ -41,7 +41,7 @@ class BackupTest {
             AtomicBoolean on = new AtomicBoolean(true);
             Thread load = new Thread(() -> {
                 while (on.get()) {
-                    entered.add(client.post("/api/airframes", Samples.AIRFRAME).header("Location"));
+                    entered.add(client.airframe());
                 }
             });
             load.start();
@@ -73,7 +73,7 @@ class BackupTest {
             new GeneratedFleet(client, 21).enter();
             exported = client.get("/api/export").raw().body();
             copy = Path.of(client.post("/api/backup", "").body().path("file").asString());
-            client.post("/api/airframes", Samples.AIRFRAME);
+            client.airframe();
             assertThat(client.get("/api/export").raw().body()).isNotEqualTo(exported);
         }
         unzip(copy, live);

@@ -22,7 +22,8 @@ class PlannerTest {
     private static final int HISTORIES = Thorough.count(16, 100);
 
     /** What the histories of one kind held, and what was said of them. */
-    private record Met(int fire, int stop, int change, int voided, int elsewhere, int changed, int surprised) {
+    private record Met(
+            int fire, int stop, int change, int voided, int elsewhere, int changed, int surprised, int damaged) {
 
         static Met of(List<PlanningCase> cases, List<NextStep> steps) {
             return new Met(
@@ -32,7 +33,8 @@ class PlannerTest {
                     count(cases, on -> on.firings().stream().anyMatch(f -> !f.counted())),
                     count(cases, on -> on.firings().stream().anyMatch(f -> !f.currentSetup())),
                     count(cases, PlanningCase::setupChanged),
-                    count(cases, PlanningCase::surpriseUnanswered));
+                    count(cases, PlanningCase::surpriseUnanswered),
+                    count(cases, on -> on.firings().stream().anyMatch(Firing::damaged)));
         }
 
         private static <T> int count(List<T> all, Predicate<T> kind) {
@@ -60,7 +62,10 @@ class PlannerTest {
         int most = HISTORIES * 3 / 4;
         int some = HISTORIES / 8;
         switch (kind) {
-            case ANY -> assertThat(met.fire()).isGreaterThanOrEqualTo(HISTORIES / 4);
+            case ANY -> {
+                assertThat(met.fire()).isGreaterThanOrEqualTo(HISTORIES / 4);
+                assertThat(met.damaged()).isGreaterThanOrEqualTo(some);
+            }
             case CONFIRMED -> assertThat(met.stop()).isGreaterThanOrEqualTo(HISTORIES / 4);
             case VOIDED -> assertThat(met.voided()).isEqualTo(HISTORIES);
             case OTHER_SETUP -> assertThat(met.elsewhere()).isEqualTo(HISTORIES);
