@@ -7,22 +7,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.sunder.Client;
-import org.sunder.EmptyLog;
-import org.sunder.ServiceTest;
 
 /** A phone, the weather between it and the service, and one airframe with one joint and no test. */
-@ServiceTest
 @Tag("browser")
-abstract class AtAJoint {
-
-    @Autowired
-    Client client;
-
-    @Autowired
-    EmptyLog emptyLog;
+abstract class AtAJoint extends OneJoint {
 
     @LocalServerPort
     int port;
@@ -34,11 +23,6 @@ abstract class AtAJoint {
     Weather weather;
     Browser phone;
 
-    /** Addresses in the API. */
-    String airframe;
-
-    String joint;
-
     @BeforeAll
     static void need() {
         Browser.need();
@@ -46,9 +30,6 @@ abstract class AtAJoint {
 
     @BeforeEach
     void aPhoneAtAJoint() throws IOException {
-        emptyLog.empty();
-        airframe = client.airframe();
-        joint = client.joint(airframe);
         weather = new Weather(port);
         phone = Browser.shared();
     }

@@ -4,30 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.sunder.Client;
-import org.sunder.EmptyLog;
 import org.sunder.Samples;
-import org.sunder.ServiceTest;
 
 /** Setups side by side. */
-@ServiceTest
-class CompareTest {
+class CompareTest extends OneJoint {
 
-    @Autowired
-    Client client;
-
-    @Autowired
-    EmptyLog emptyLog;
-
-    private String joint;
     private String other;
 
     @BeforeEach
-    void aJointWithTwoSetupsAndAnother() {
-        emptyLog.empty();
-        String airframe = client.airframe();
-        joint = client.joint(airframe);
+    void itsTwoSetupsAndAnotherJoint() {
         client.post(joint + "/ground-tests", Samples.test("1.05", "separated"));
         client.put(joint + "/setup", Samples.SETUP.replace("\"count\":3", "\"count\":2"), "If-Match", "*");
         other = client.post(airframe + "/joints", Samples.JOINT.replace("nose to bay", "spare"))
@@ -36,7 +21,7 @@ class CompareTest {
 
     @Test
     void theSetupInForceStandsBesideTheOneBeforeAndDifferencesAreMarked() {
-        String page = page("");
+        String page = compared("");
         assertThat(page).contains("Setup in force", "Revision 1", "not in force", "2 × M2.5", "3 × M2.5", "(differs)");
         assertThat(page.split("class=\"on-scale\"", -1)).hasSize(3);
         assertThat(cell(page, "3 × M2.5")).contains("differs");
@@ -48,16 +33,14 @@ class CompareTest {
     @Test
     void anotherJointCanBeAddedUpToFour() {
         String with = "?with=" + id(joint) + "@2&with=" + id(other) + "@1&with=" + id(joint) + "@1";
-        String page = page(with);
+        String page = compared(with);
         assertThat(page.split("class=\"on-scale\"", -1)).hasSize(4);
         assertThat(page).contains("spare");
-        String plan = client.get(joint.replace("/api", "") + "/plan", "Accept", "text/html")
-                .raw()
-                .body();
+        String plan = read(page(joint) + "/plan");
         String headline = plan.replaceAll("(?s).*id=\"answer\"[^>]*>([^<]*)<.*", "$1");
         assertThat(page).contains(headline);
-        assertThat(page(with + "&with=a&with=b")).contains("more than four were chosen");
-        assertThat(page("?with=" + id(joint) + "@99")).contains("Setup in force");
+        assertThat(compared(with + "&with=a&with=b")).contains("more than four were chosen");
+        assertThat(compared("?with=" + id(joint) + "@99")).contains("Setup in force");
     }
 
     private static String cell(String page, String text) {
@@ -69,9 +52,7 @@ class CompareTest {
         return address.replaceAll(".*/", "");
     }
 
-    private String page(String query) {
-        var answer = client.get(joint.replace("/api", "") + "/compare" + query, "Accept", "text/html");
-        assertThat(answer.status()).isEqualTo(200);
-        return answer.raw().body();
+    private String compared(String query) {
+        return read(page(joint) + "/compare" + query);
     }
 }

@@ -9,37 +9,20 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.sunder.Client;
-import org.sunder.EmptyLog;
 import org.sunder.Samples;
-import org.sunder.ServiceTest;
 import tools.jackson.databind.JsonNode;
 
 /** A copy has everything of the setup in force and nothing of the log. */
-@ServiceTest
-class CopyTest {
-
-    @Autowired
-    Client client;
-
-    @Autowired
-    EmptyLog emptyLog;
-
-    private String airframe;
-    private String joint;
+class CopyTest extends OneJoint {
 
     @BeforeEach
-    void aTestedJointOfPulledPins() {
-        emptyLog.empty();
-        airframe = client.airframe();
+    void itsPulledPinsAndATest() {
         var batch = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}");
         pull(batch.header("Location"), "190.5");
         pull(batch.header("Location"), "201.5");
-        joint = client.post(
-                        airframe + "/joints",
-                        Samples.JOINT.replace("\"count\":3", "\"count\":3,\"batch\":\"" + batch.id() + "\""))
-                .header("Location");
+        String pulled = Samples.SETUP.replace("\"count\":3", "\"count\":3,\"batch\":\"" + batch.id() + "\"");
+        assertThat(client.put(joint + "/setup", pulled, "If-Match", "*").status())
+                .isEqualTo(200);
         client.post(joint + "/ground-tests", Samples.test("1.00", "separated"));
         pull(batch.header("Location"), "195"); // what the setup keeps is no longer what the stock says
         assertThat(client.post(airframe + "/load-outs", Samples.loadOut(joint.replaceAll(".*/", "")))
@@ -105,10 +88,6 @@ class CopyTest {
 
     private void pull(String batch, String newtons) {
         client.post(batch + "/pull-tests", "{\"force\":{\"value\":" + newtons + ",\"unit\":\"N\"}}");
-    }
-
-    private static String page(String address) {
-        return address.replace("/api", "");
     }
 
     private static String followed(HttpResponse<String> answer) {

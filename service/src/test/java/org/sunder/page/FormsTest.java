@@ -344,8 +344,4 @@ class FormsTest extends AtAJoint {
         press(phone, "Add this pull");
         phone.says("#pulled + p", strength);
     }
-
-    private static String page(String address) {
-        return address.replace("/api", "");
-    }
 }

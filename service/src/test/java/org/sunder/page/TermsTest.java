@@ -10,37 +10,20 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.sunder.Client;
-import org.sunder.EmptyLog;
 import org.sunder.Samples;
-import org.sunder.ServiceTest;
 
 /** Words are explained once, and wherever they stand. */
-@ServiceTest
 @Tag("browser")
-class TermsTest {
+class TermsTest extends OneJoint {
 
     private static final Pattern OPENS = Pattern.compile("popovertarget=\"([^\"]*)\"");
-
-    @Autowired
-    Client client;
-
-    @Autowired
-    EmptyLog emptyLog;
 
     @LocalServerPort
     int port;
 
-    private String airframe;
-    private String joint;
-
     @BeforeEach
-    void aJoint() {
-        emptyLog.empty();
-        airframe = client.airframe();
-        joint = client.joint(airframe);
+    void itsTest() {
         client.post(joint + "/ground-tests", Samples.test("1.00", "separated"));
     }
 
@@ -53,9 +36,9 @@ class TermsTest {
             assertThat(term.meaning().indexOf(". ")).as(term.name()).isEqualTo(-1);
             assertThat(term.advice()).endsWith(".");
         });
-        String page = client.get("/terms", "Accept", "text/html").raw().body();
+        String text = read("/terms");
         assertThat(all)
-                .allSatisfy(term -> assertThat(page)
+                .allSatisfy(term -> assertThat(text)
                         .contains("id=\"" + term.slug() + "\"")
                         .contains(term.meaning().replace("'", "&#39;")));
     }
@@ -63,13 +46,11 @@ class TermsTest {
     @Test
     void whatAPageUnderlinesItExplains() {
         for (String path : new String[] {joint + "/plan", airframe, airframe + "/flight-day", "/fleet"}) {
-            String page = client.get(path.replace("/api", ""), "Accept", "text/html")
-                    .raw()
-                    .body();
+            String text = read(page(path));
             List<String> opened =
-                    OPENS.matcher(page).results().map(match -> match.group(1)).toList();
+                    OPENS.matcher(text).results().map(match -> match.group(1)).toList();
             assertThat(opened).as(path).isNotEmpty();
-            assertThat(opened).as(path).allSatisfy(id -> assertThat(page).contains("id=\"" + id + "\""));
+            assertThat(opened).as(path).allSatisfy(id -> assertThat(text).contains("id=\"" + id + "\""));
         }
     }
 
@@ -78,7 +59,7 @@ class TermsTest {
         Browser.need();
         try (Weather weather = new Weather(port)) {
             Browser phone = Browser.shared();
-            phone.go(weather.url(joint.replace("/api", "") + "/plan"));
+            phone.go(weather.url(page(joint) + "/plan"));
             assertThat(phone.find("#about-retention").isDisplayed()).isFalse();
             phone.find("[popovertarget=about-retention]").sendKeys(Keys.ENTER);
             phone.says("#about-retention", "The force that keeps the joint closed");
@@ -86,7 +67,7 @@ class TermsTest {
             phone.until("closed", d -> phone.find("#about-retention").isDisplayed() ? null : true);
             phone.click("[popovertarget=about-ceiling]");
             phone.says("#about-ceiling", "must never be exceeded");
-            phone.go(weather.url(joint.replace("/api", "")));
+            phone.go(weather.url(page(joint)));
             phone.find("#tried");
             phone.click("[popovertarget=about-free-volume]");
             phone.says("#about-free-volume", "left for gas");

@@ -8,30 +8,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.sunder.Client;
-import org.sunder.EmptyLog;
 import org.sunder.Samples;
-import org.sunder.ServiceTest;
 
 /** A change that is looked at: what it would do, with nothing stored. */
-@ServiceTest
-class TriedChangeTest {
+class TriedChangeTest extends OneJoint {
 
     private static final Pattern ANSWER = Pattern.compile("class=\"answer[^\"]*\"[^>]*>([^<]*\\d[^<]*)<");
 
-    @Autowired
-    Client client;
-
-    @Autowired
-    EmptyLog emptyLog;
-
-    private String joint;
-
     @BeforeEach
-    void aTestedJoint() {
-        emptyLog.empty();
-        joint = client.joint();
+    void itsTests() {
         client.post(joint + "/ground-tests", Samples.test("0.85", "partial"));
         client.post(joint + "/ground-tests", Samples.test("1.05", "separated", "2026-05-03T11:20:00+01:00"));
     }
@@ -62,7 +47,7 @@ class TriedChangeTest {
         String promised = answer(tried(setup));
         assertThat(client.put(joint + "/setup", setup, "If-Match", "*").status())
                 .isEqualTo(200);
-        assertThat(promised).isEqualTo(answer(page(joint.replace("/api", "") + "/plan")));
+        assertThat(promised).isEqualTo(answer(read(page(joint) + "/plan")));
     }
 
     @Test
@@ -83,7 +68,7 @@ class TriedChangeTest {
     }
 
     private String path() {
-        return joint.replace("/api", "") + "/tried-change";
+        return page(joint) + "/tried-change";
     }
 
     private static String body(String setup) {
@@ -95,9 +80,5 @@ class TriedChangeTest {
                 ANSWER.matcher(page).results().map(match -> match.group(1)).toList();
         assertThat(found).as(page).isNotEmpty();
         return found.get(0);
-    }
-
-    private String page(String path) {
-        return client.get(path, "Accept", "text/html").raw().body();
     }
 }
