@@ -13,6 +13,7 @@ import org.sunder.engine.learning.model.FleetLog;
 import org.sunder.engine.learning.model.Priors;
 import org.sunder.engine.learning.posterior.FleetModel;
 import org.sunder.engine.learning.posterior.LeafPosterior;
+import org.sunder.engine.learning.posterior.NewSetups;
 
 /**
  * What was found lately: each flyer's fleet, its model, and what was asked of it. Everything is kept by the snapshot that it
@@ -40,6 +41,9 @@ class Findings {
         if (found instanceof FleetModel model) {
             return model.kilobytes();
         }
+        if (found instanceof NewSetups joint) {
+            return joint.kilobytes();
+        }
         if (found instanceof LeafPosterior) {
             return POSTERIOR;
         }
@@ -59,6 +63,8 @@ class Findings {
     private record ExampleModelOf(FleetLog log) {}
 
     private record PosteriorOf(FleetSnapshot fleet, UUID setup) {}
+
+    private record NewSetupsOf(FleetSnapshot fleet, UUID joint) {}
 
     private record AnswerTo(FleetSnapshot fleet, Object question) {}
 
@@ -101,9 +107,16 @@ class Findings {
                 new PosteriorOf(fleet, setup.id()), () -> modelOf(fleet, setup).leaf(fleet.leaf(setup)));
     }
 
-    /** What would be known of a setup that is stored nowhere. */
+    /**
+     * What would be known of a setup that is stored nowhere. What the log says of its joint is kept, as changes are tried one
+     * after another.
+     *
+     * @param inputSd relative standard deviation of its handbook charge
+     */
     LeafPosterior posteriorOfNew(FleetSnapshot fleet, Setup setup, double inputSd) {
-        return modelOf(fleet, setup).leaf(fleet.leafOfNew(setup, inputSd));
+        NewSetups joint = find(
+                new NewSetupsOf(fleet, setup.jointId()), () -> fleet.newSetups(modelOf(fleet, setup), setup.jointId()));
+        return joint.with(inputSd);
     }
 
     private FleetModel modelOf(FleetSnapshot fleet, Setup setup) {

@@ -12,6 +12,8 @@ import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.model.AirframeLog;
 import org.sunder.engine.learning.model.FleetLog;
 import org.sunder.engine.learning.model.Leaf;
+import org.sunder.engine.learning.posterior.FleetModel;
+import org.sunder.engine.learning.posterior.NewSetups;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.problem.ProblemException;
 
@@ -141,14 +143,10 @@ final class FleetSnapshot {
                 position.airframe(), position.joint(), joint(setup.jointId()).place(setup));
     }
 
-    /**
-     * Where a setup that is stored nowhere would stand.
-     *
-     * @param inputSd relative standard deviation of its handbook charge
-     */
-    Leaf leafOfNew(Setup setup, double inputSd) {
-        Position position = Objects.requireNonNull(positions.get(setup.jointId()));
-        return new Leaf.NewSetup(position.airframe(), position.joint(), inputSd);
+    /** What a model of this fleet says of setups new to a joint. */
+    NewSetups newSetups(FleetModel model, UUID joint) {
+        Position position = Objects.requireNonNull(positions.get(joint));
+        return model.newSetups(position.airframe(), position.joint());
     }
 
     /** How many tests of all joints are in the fit. */

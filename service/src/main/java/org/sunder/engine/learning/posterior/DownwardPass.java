@@ -46,8 +46,7 @@ final class DownwardPass {
         IntStream.range(0, mass.length)
                 .parallel()
                 .forEach(r -> mass[r] = counted(r) > 0 ? probit(r) : new double[levels.nodes()]);
-        int used = IntStream.range(0, mass.length).map(this::counted).sum();
-        return LeafPosterior.of(levels, mass, best, used);
+        return LeafPosterior.of(levels, mass, best, combinations());
     }
 
     /** How many combinations with this probit count. */
@@ -62,26 +61,47 @@ final class DownwardPass {
         return peaks[cell] - best > NEGLIGIBLE;
     }
 
+    /** What the joint says of any setup new to it, for which the position's input uncertainty stands by the way. */
+    NewSetups newSetups() {
+        double[][][] joints = new double[levels.probits().size()][][];
+        IntStream.range(0, joints.length)
+                .parallel()
+                .forEach(r -> joints[r] = counted(r) > 0 ? joint(r, upward(r)) : new double[0][]);
+        return new NewSetups(levels, joints, best, combinations());
+    }
+
+    private int combinations() {
+        return IntStream.range(0, levels.probits().size()).map(this::counted).sum();
+    }
+
+    private UpwardPass upward(int r) {
+        return new UpwardPass(levels, r, position.airframe(), chain);
+    }
+
     private double[] probit(int r) {
-        UpwardPass upward = new UpwardPass(levels, r, position.airframe(), chain);
+        UpwardPass upward = upward(r);
+        double[] sum = NewSetups.setup(levels, joint(r, upward), position.inputSd());
+        own(upward).ifPresent(leaf -> multiply(sum, leaf));
+        return sum;
+    }
+
+    /** Mass of the joint's correction, times the messages of its other setups, at each node of τₛ. */
+    private double[][] joint(int r, UpwardPass upward) {
         long[] own = new long[design.spreads() * design.knots()];
         if (position.airframe().hasTrials()) {
             MeanLogLikelihood.fill(own, 0, r, upward, levels, this::counts);
         }
-        double[] sum = new double[levels.nodes()];
-        for (int s = 0; s < design.setup().size(); s++) {
+        double[][] joints = new double[design.setup().size()][levels.nodes()];
+        for (int s = 0; s < joints.length; s++) {
             Message siblings = position.joint().isPresent()
                     ? upward.joint(s, position.joint().getAsInt(), position.setup())
                     : upward.flat();
-            double[] joint = new double[sum.length];
             for (int j = 0; j < design.joint().size(); j++) {
-                addTo(joint, airframe(r, s, j, upward, own, siblings.exponent()), levels.joint(j));
+                addTo(joints[s], airframe(r, s, j, upward, own, siblings.exponent()), levels.joint(j));
             }
-            multiply(joint, siblings);
-            addTo(sum, joint, levels.setup(s, position.inputSd()));
+            multiply(joints[s], siblings);
         }
-        own(upward).ifPresent(leaf -> multiply(sum, leaf));
-        return sum;
+        return joints;
     }
 
     /** Mass of the airframe's correction at nodes of τₛ and τⱼ, summed over τₐ. */
@@ -112,7 +132,7 @@ final class DownwardPass {
                 : Optional.empty();
     }
 
-    private static void addTo(double[] sum, double[] mass, GaussianKernel kernel) {
+    static void addTo(double[] sum, double[] mass, GaussianKernel kernel) {
         add(sum, kernel.density(mass), 1);
     }
 

@@ -122,6 +122,12 @@ public final class FleetModel {
         return new DownwardPass(levels, evidence, position(leaf)).posterior();
     }
 
+    /** What a joint says of setups that are new to it; indices as in {@link Leaf}. */
+    public NewSetups newSetups(int airframe, int joint) {
+        Leaf any = new Leaf.NewSetup(airframe, joint, 0);
+        return new DownwardPass(levels, evidence, position(any)).newSetups();
+    }
+
     /** The posterior of what all joints of the fleet share. */
     public Hyperparameters hyperparameters() {
         return new Hyperparameters(levels, evidence);

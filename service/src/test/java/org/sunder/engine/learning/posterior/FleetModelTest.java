@@ -55,6 +55,27 @@ class FleetModelTest {
         assertThat(leaf.diagnostics().edgeMass()).isLessThan(1e-4);
     }
 
+    /** A new setup of a joint stands where one that is logged without a trial would. */
+    @Test
+    void aNewSetupIsKnownAsOneLoggedButUntested() {
+        for (FleetLog log : List.of(fleet(), fleetWithSpeeds())) {
+            FleetModel model = FleetModel.of(log, STANDARD);
+            NewSetups joint = model.newSetups(0, 0);
+            for (double inputSd : new double[] {0, 0.05, 0.2}) {
+                AirframeLog airframe = log.airframes().get(0);
+                JointLog first = airframe.joints().get(0);
+                List<SetupLog> setups = new ArrayList<>(first.setups());
+                setups.add(setup(inputSd));
+                FleetLog more = log.with(0, airframe.with(0, new JointLog(setups)));
+                LeafPosterior logged = FleetModel.of(more, STANDARD).leaf(new Leaf.Logged(0, 0, 2));
+                assertThat(joint.with(inputSd)).usingRecursiveComparison().isEqualTo(logged);
+                assertThat(joint.with(inputSd))
+                        .usingRecursiveComparison()
+                        .isEqualTo(model.leaf(new Leaf.NewSetup(0, 0, inputSd)));
+            }
+        }
+    }
+
     /** Against likelihood-weighted draws from the prior: no grid, no messages, no quadrature. */
     @Test
     void treeAgreesWithWeightedDrawsFromThePrior() {
