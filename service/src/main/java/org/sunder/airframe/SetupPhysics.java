@@ -1,10 +1,9 @@
 package org.sunder.airframe;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -22,12 +21,8 @@ public class SetupPhysics {
 
     private static final int KEPT = 20_000;
 
-    private final Map<UUID, Known> known = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<UUID, Known> eldest) {
-            return size() > KEPT;
-        }
-    });
+    private final Cache<UUID, Known> known =
+            Caffeine.newBuilder().maximumSize(KEPT).executor(Runnable::run).build();
 
     private record Known(SetupSheet sheet, JointPhysics physics) {}
 
@@ -72,7 +67,7 @@ public class SetupPhysics {
     }
 
     private JointPhysics computed(Setup setup) {
-        Known before = known.get(setup.id());
+        Known before = known.getIfPresent(setup.id());
         if (before != null && before.sheet().equals(setup.sheet())) {
             return before.physics();
         }

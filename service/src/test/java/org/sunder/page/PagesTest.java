@@ -128,6 +128,7 @@ class PagesTest {
         pages.put("stock", "/stock");
         pages.put("stored", other.replace("/api", "") + "/plan?stored");
         pages.put("nowhere", "/nowhere");
+        pages.put("problem", "/problems/invalid-input");
         pages.put("pins", pins.replace("/api/pin-batches", "/stock/pins"));
         pages.put("new-powder", "/stock/powders/new");
         pages.put("field-joint", "/field/" + joint);

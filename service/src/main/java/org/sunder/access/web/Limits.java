@@ -1,10 +1,10 @@
 package org.sunder.access.web;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import io.github.bucket4j.Bucket;
 import io.github.bucket4j.ConsumptionProbe;
 import java.time.Duration;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import org.sunder.access.AccessSettings;
 
 /** How often a key or an address may ask. Counted by each instance for itself: a limit on load, not an allowance. */
@@ -14,12 +14,10 @@ final class Limits {
     private static final Duration PERIOD = Duration.ofMinutes(1);
 
     private final AccessSettings settings;
-    private final Map<String, Bucket> buckets = new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Bucket> eldest) {
-            return size() > REMEMBERED;
-        }
-    };
+    private final Cache<String, Bucket> buckets = Caffeine.newBuilder()
+            .maximumSize(REMEMBERED)
+            .executor(Runnable::run)
+            .build();
 
     Limits(AccessSettings settings) {
         this.settings = settings;
@@ -43,12 +41,10 @@ final class Limits {
     }
 
     private Bucket bucket(String name, int perMinute) {
-        synchronized (buckets) {
-            return buckets.computeIfAbsent(
-                    name,
-                    fresh -> Bucket.builder()
-                            .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, PERIOD))
-                            .build());
-        }
+        return buckets.get(
+                name,
+                fresh -> Bucket.builder()
+                        .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, PERIOD))
+                        .build());
     }
 }

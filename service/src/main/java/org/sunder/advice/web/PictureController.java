@@ -6,8 +6,6 @@ import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.enums.ParameterIn;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
@@ -30,8 +28,6 @@ import org.sunder.problem.ProblemException;
 class PictureController {
 
     private static final String SVG = "image/svg+xml";
-    private static final String WIDTHS = "240 to 2000";
-    private static final String USUAL_WIDTH = "640";
 
     private final ChargeRulers rulers;
     private final SideViews views;
@@ -43,6 +39,7 @@ class PictureController {
         this.airframes = airframes;
     }
 
+    @PictureWidth.Described
     @GetMapping(path = "/api/joints/{id}/ruler", produces = MediaType.APPLICATION_JSON_VALUE)
     @Operation(
             operationId = "getChargeRuler",
@@ -50,16 +47,6 @@ class PictureController {
             description = "Every firing, where the joint is likely to part, what to fire next or to fly, the handbook"
                     + " charge and the ceiling, in the setup in force. Accept image/svg+xml gives the picture.",
             parameters = {
-                @Parameter(
-                        in = ParameterIn.QUERY,
-                        name = "width",
-                        description = "Width of the picture in px: " + WIDTHS + ".",
-                        schema =
-                                @Schema(
-                                        type = "integer",
-                                        minimum = "240",
-                                        maximum = "2000",
-                                        defaultValue = USUAL_WIDTH)),
                 @Parameter(
                         in = ParameterIn.QUERY,
                         name = "size",
@@ -77,12 +64,12 @@ class PictureController {
     @GetMapping(path = "/api/joints/{id}/ruler", produces = SVG)
     String rulerPicture(
             @PathVariable UUID id,
-            @RequestParam(defaultValue = USUAL_WIDTH)
-                    @Min(value = 240, message = WIDTHS) @Max(value = 2000, message = WIDTHS) int width,
+            @RequestParam(defaultValue = PictureWidth.USUAL) @PictureWidth int width,
             @RequestParam(defaultValue = "large") ChargeRulerPicture.Size size) {
         return inInk(ChargeRulerPicture.of(rulers.of(id), width, size));
     }
 
+    @PictureWidth.Described
     @GetMapping(path = "/api/airframes/{id}/side-view", produces = MediaType.APPLICATION_JSON_VALUE)
     @Operation(
             operationId = "getSideView",
@@ -92,16 +79,6 @@ class PictureController {
                             + " evidence. What no setup describes is marked so and has a usual length. Accept image/svg+xml gives"
                             + " the picture, to scale.",
             parameters = {
-                @Parameter(
-                        in = ParameterIn.QUERY,
-                        name = "width",
-                        description = "Width of the picture in px: " + WIDTHS + ".",
-                        schema =
-                                @Schema(
-                                        type = "integer",
-                                        minimum = "240",
-                                        maximum = "2000",
-                                        defaultValue = USUAL_WIDTH)),
                 @Parameter(
                         in = ParameterIn.QUERY,
                         name = "open",
@@ -116,8 +93,7 @@ class PictureController {
     @GetMapping(path = "/api/airframes/{id}/side-view", produces = SVG)
     String sideViewPicture(
             @PathVariable UUID id,
-            @RequestParam(defaultValue = USUAL_WIDTH)
-                    @Min(value = 240, message = WIDTHS) @Max(value = 2000, message = WIDTHS) int width,
+            @RequestParam(defaultValue = PictureWidth.USUAL) @PictureWidth int width,
             @RequestParam(required = false) @Nullable UUID open) {
         SideView view = views.of(id);
         if (open != null && view.cuts().stream().noneMatch(cut -> cut.id().equals(open.toString()))) {

@@ -1,9 +1,10 @@
 package org.sunder.airframe.persistence;
 
+import com.github.benmanes.caffeine.cache.Caffeine;
+import com.github.benmanes.caffeine.cache.LoadingCache;
 import jakarta.validation.Validator;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
-import org.springframework.util.ConcurrentLruCache;
 import org.sunder.config.StoredJson;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
@@ -15,7 +16,8 @@ class SheetDocuments {
     private static final int KEPT = 2000;
 
     private final JsonMapper json = StoredJson.mapper();
-    private final ConcurrentLruCache<Document, Optional<Object>> known = new ConcurrentLruCache<>(KEPT, this::parsed);
+    private final LoadingCache<Document, Optional<Object>> known =
+            Caffeine.newBuilder().maximumSize(KEPT).executor(Runnable::run).build(this::parsed);
     private final Validator validator;
 
     SheetDocuments(Validator validator) {
