@@ -12,11 +12,8 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.Advising;
-import org.sunder.advice.BackupWords;
-import org.sunder.advice.BothWords;
 import org.sunder.advice.Curves;
 import org.sunder.advice.Estimates;
-import org.sunder.advice.FlightReport;
 import org.sunder.advice.History;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.Overview;
@@ -36,7 +33,6 @@ import org.sunder.engine.physics.FlightAir;
 import org.sunder.engine.physics.FlightCase;
 import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.Warning;
-import org.sunder.engine.planning.TestsAlone;
 import org.sunder.picture.SideView;
 import org.sunder.picture.SideViewPicture;
 import org.sunder.problem.ProblemException;
@@ -141,23 +137,10 @@ class AirframePages extends Pages {
                 null,
                 null);
         try {
-            return sheet.with(charge(advising.flight(joint, Estimates.TARGET, climb), day));
+            return sheet.with(
+                    FlightSheetJoint.Charge.of(advising.flight(joint, Estimates.TARGET, climb), day.display()));
         } catch (ProblemException none) {
             return sheet.refused(String.valueOf(none.getMessage()));
         }
-    }
-
-    private static FlightSheetJoint.Charge charge(FlightReport report, FlightDay day) {
-        var charge = report.charge();
-        TestsAlone alone = charge.testsAlone();
-        return new FlightSheetJoint.Charge(
-                Words.of(Display.onMeasure(charge.charge(), report.measure())),
-                Words.of(Display.onMeasure(charge.backup().charge(), report.measure())),
-                charge.backup().bound(),
-                BackupWords.of(charge.backup(), report.measure()),
-                BothWords.of(charge.both(), report.measure(), day.display()),
-                Words.percent(charge.modelChance()),
-                alone.separated() + " of " + alone.counted() + " separated: at least "
-                        + Words.percent(alone.lowerBound()));
     }
 }

@@ -2,8 +2,14 @@ package org.sunder.page;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.sunder.advice.BackupWords;
+import org.sunder.advice.BothWords;
+import org.sunder.advice.FlightReport;
 import org.sunder.advice.Standing;
+import org.sunder.airframe.Display;
 import org.sunder.airframe.Setup;
+import org.sunder.engine.planning.FlightCharge;
+import org.sunder.engine.planning.TestsAlone;
 
 /**
  * A joint on the sheet of a flight day, in words.
@@ -34,7 +40,22 @@ record FlightSheetJoint(
             String backupProof,
             String both,
             String modelChance,
-            String testsAlone) {}
+            String testsAlone) {
+
+        static Charge of(FlightReport report, Display display) {
+            FlightCharge charge = report.charge();
+            TestsAlone alone = charge.testsAlone();
+            return new Charge(
+                    Words.of(Display.onMeasure(charge.charge(), report.measure())),
+                    Words.of(Display.onMeasure(charge.backup().charge(), report.measure())),
+                    charge.backup().bound(),
+                    BackupWords.of(charge.backup(), report.measure()),
+                    BothWords.of(charge.both(), report.measure(), display),
+                    Words.percent(charge.modelChance()),
+                    alone.separated() + " of " + alone.counted() + " separated: at least "
+                            + Words.percent(alone.lowerBound()));
+        }
+    }
 
     /** Of a joint whose setup, as stored, cannot be. */
     static FlightSheetJoint of(Standing standing, Setup setup) {

@@ -109,7 +109,7 @@ record SetupColumns(List<String> heads, List<Row> rows) {
         return content.name() + (size == null ? "" : " " + Words.of(size));
     }
 
-    private static String ceiling(@Nullable CeilingSheet ceiling) {
+    static String ceiling(@Nullable CeilingSheet ceiling) {
         if (ceiling == null) {
             return "none given: three times the threshold pressure";
         }

@@ -105,6 +105,7 @@ class PagesTest {
         String workedOut = "/flight-day?site=1200&event-" + joint + "=200&bay=1,2&holes=4&speed=";
         pages.put("flight-day-worked-out", airframe.replace("/api", "") + workedOut + "260");
         pages.put("flight-day-fault", airframe.replace("/api", "") + workedOut + "26x");
+        pages.put("summary", airframe.replace("/api", "") + "/summary");
         pages.put("import", "/import");
         pages.put("terms", "/terms");
         pages.put("new-airframe", "/airframes/new");
@@ -193,7 +194,9 @@ class PagesTest {
         "flight-day,8.27,11.69",
         "flight-day,8.5,11",
         "flight-day-worked-out,8.27,11.69",
-        "flight-day-worked-out,8.5,11"
+        "flight-day-worked-out,8.5,11",
+        "summary,8.27,11.69",
+        "summary,8.5,11"
     })
     void printsOnOnePage(String name, double width, double height) throws IOException {
         browser.width(Browser.PHONE);

@@ -1,0 +1,148 @@
+package org.sunder.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.sunder.advice.JointAnswer;
+import org.sunder.advice.NextAdvice;
+import org.sunder.airframe.DeploymentEvent;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.Setup;
+import org.sunder.airframe.SetupSheet;
+import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.Retention;
+import org.sunder.engine.physics.Warning;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.groundtest.GroundTest;
+
+/**
+ * A joint on the summary for the range safety officer, in words. Nothing of it is ever empty: what is not known is said.
+ *
+ * @param opens what it is there for
+ * @param facts what is known of it
+ * @param revision which setup this is said of, and since when that is in force
+ * @param fired what was fired at it, and what that did
+ * @param warnings what to know of the setup
+ * @param charge what to fly, or null where the tests support none
+ * @param refusal why there is no charge
+ */
+record SummaryJoint(
+        JointSheet sheet,
+        String opens,
+        List<Fact> facts,
+        String revision,
+        String fired,
+        List<String> warnings,
+        FlightSheetJoint.@Nullable Charge charge,
+        @Nullable String refusal) {
+
+    private static final String NOT_WORKED_OUT = "cannot be worked out from the setup as stored";
+
+    /** A thing known, or said not to be. */
+    record Fact(String what, String words) {}
+
+    static SummaryJoint of(JointAnswer answer, Setup setup, Display display) {
+        NextAdvice next = answer.next();
+        return new SummaryJoint(
+                JointSheet.of(answer.standing()),
+                opens(answer.standing().joint().event()),
+                facts(setup.sheet(), next, display),
+                "Setup revision " + setup.revision() + ", in force since " + Words.of(setup.createdAt()) + ".",
+                fired(answer),
+                next == null
+                        ? List.of()
+                        : next.physics().warnings().stream().map(Warning::text).toList(),
+                null,
+                null);
+    }
+
+    SummaryJoint with(FlightSheetJoint.Charge found) {
+        return new SummaryJoint(sheet, opens, facts, revision, fired, warnings, found, null);
+    }
+
+    SummaryJoint refused(String reason) {
+        return new SummaryJoint(sheet, opens, facts, revision, fired, warnings, null, reason);
+    }
+
+    private static String opens(DeploymentEvent event) {
+        return event == DeploymentEvent.OTHER
+                ? "Parts the airframe; for what is not stated."
+                : "Parts the airframe for the " + event + ".";
+    }
+
+    private static List<Fact> facts(SetupSheet sheet, @Nullable NextAdvice next, Display display) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Masses, as stated by the owner", masses(sheet)));
+        facts.add(new Fact("Pins", SetupColumns.pins(sheet)));
+        facts.add(new Fact(
+                "What pins and fit hold", next == null ? NOT_WORKED_OUT : holds(next.physics(), sheet, display)));
+        facts.add(new Fact(
+                "Free volume that the gas fills",
+                next == null
+                        ? NOT_WORKED_OUT
+                        : Words.brief(display.volume(next.physics().freeVolume()))));
+        facts.add(new Fact("Powder", sheet.powder() == null ? "fine-grain black powder" : sheet.powder()));
+        facts.add(new Fact("Limit stated for the structure", SetupColumns.ceiling(sheet.ceiling())));
+        facts.add(new Fact(
+                "Never more powder than",
+                next == null
+                        ? "no charge at all"
+                        : AnswerWords.limit(next.physics().ceiling().chargeKg(), next.measure())));
+        return facts;
+    }
+
+    private static String masses(SetupSheet sheet) {
+        return mass(sheet.forwardMass()) + " ahead of the joint, " + mass(sheet.aftMass()) + " behind it";
+    }
+
+    private static String mass(@Nullable Mass mass) {
+        return mass == null ? "not stated" : Words.of(mass);
+    }
+
+    private static String holds(JointPhysics physics, SetupSheet sheet, Display display) {
+        Retention retention = physics.retention();
+        String all = Words.brief(display.force(retention.mean())) + ", give or take "
+                + Display.rough(display.force(retention.sd()));
+        if (sheet.pins().isEmpty()) {
+            return all + ": the fit alone";
+        }
+        boolean pulled = sheet.pins().stream().allMatch(pins -> pins.measured() != null);
+        return all + "; " + Words.brief(display.force(retention.fit())) + " of it the fit; pins by "
+                + (pulled ? "pulled pins of the batch" : "a handbook strength");
+    }
+
+    private static String fired(JointAnswer answer) {
+        List<GroundTest> tests = answer.tests();
+        long counted = tests.stream().filter(GroundTest::counted).count();
+        if (tests.isEmpty()) {
+            return "Nothing has been fired at this joint.";
+        }
+        String all = tests.size() == 1 ? "1 firing logged" : tests.size() + " firings logged";
+        String left = counted == tests.size() ? "" : ", " + (tests.size() - counted) + " not counted";
+        return all + left + ". Of the " + counted + " that count, "
+                + String.join(
+                        ", ",
+                        Stream.of(Outcome.SEPARATED, Outcome.PARTIAL, Outcome.NONE)
+                                .map(outcome -> did(tests, outcome))
+                                .toList())
+                + "." + broke(tests);
+    }
+
+    private static String did(List<GroundTest> tests, Outcome outcome) {
+        long count = tests.stream()
+                .filter(test -> test.counted() && test.report().outcome() == outcome)
+                .count();
+        return switch (outcome) {
+            case SEPARATED -> count + " separated it";
+            case PARTIAL -> count + " parted it in part";
+            case NONE -> count + " did not part it";
+        };
+    }
+
+    private static String broke(List<GroundTest> tests) {
+        long broke = tests.stream().filter(test -> test.report().damaged()).count();
+        return broke == 0 ? " None broke anything." : " " + broke + " broke something.";
+    }
+}

@@ -1,0 +1,140 @@
+package org.sunder.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.net.http.HttpClient;
+import java.net.http.HttpResponse;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.sunder.Client;
+import org.sunder.EmptyLog;
+import org.sunder.Samples;
+import org.sunder.ServiceTest;
+import org.sunder.caution.Caution;
+import tools.jackson.databind.JsonNode;
+
+/** What the range safety officer gets to read and to sign. */
+@ServiceTest
+class SummaryTest {
+
+    @Autowired
+    Client client;
+
+    @Autowired
+    EmptyLog emptyLog;
+
+    private String airframe;
+    private String joint;
+
+    @BeforeEach
+    void anAirframe() {
+        emptyLog.empty();
+        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
+        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
+    }
+
+    @Test
+    void aJointWithNoTestSaysThatItIsNotToBeFlown() {
+        assertThat(summary())
+                .contains("No flight charge: not to be flown yet.", "Nothing has been fired at this joint.")
+                .contains("Parts the airframe for the main.", "3 × M2.5", "a handbook strength")
+                .contains("0.9 kg ahead of the joint, 4.1 kg behind it", "98.00 mm", "1.52 L", "300 kPa", "2.08 g")
+                .contains("Setup revision 1, in force since")
+                .doesNotContain("Backup, later", "the model gives");
+    }
+
+    @Test
+    void aTestedJointNamesBothChargesAndWhatTheyRestOn() {
+        fire("1.00", "separated", 1);
+        fire("0.90", "separated", 2);
+        String spoilt = fire("0.60", "none", 3);
+        client.post(spoilt + "/void", "{\"reason\":\"the igniter failed\"}");
+        fire("0.70", "partial", 4);
+        var charge = client.get(joint + "/flight-charge").body();
+        assertThat(summary())
+                .contains("4 firings logged, 1 not counted. Of the 3 that count, 2 separated it, 1 parted it in part, 0"
+                        + " did not part it. None broke anything.")
+                .contains(">" + hundredths(charge.at("/primary/value")) + " g</dd>")
+                .contains(">" + hundredths(charge.at("/backup/value")) + " g</dd>")
+                .contains("With no model, by the tests at that charge or less alone", "with 95 % confidence")
+                .doesNotContain("No flight charge");
+    }
+
+    @Test
+    void whatIsNotStatedIsSaidSo() {
+        String bare = client.post("/api/airframes", "{\"name\":\"Teal\",\"units\":\"us\"}")
+                .header("Location");
+        assertThat(page(bare)).contains("This rocket has no joint yet", "Outer diameter <strong>not stated</strong>");
+        client.post(
+                bare + "/joints",
+                Samples.JOINT
+                        .replace("\"event\":\"main\"", "\"event\":\"other\"")
+                        .replaceAll("\"forwardMass\".*\\s*\"ceiling\":\\{\"gaugePressure\".*", "")
+                        .replaceAll("\\s*\"measure\"", "\"measure\""));
+        assertThat(page(bare))
+                .contains("for what is not stated", "not stated ahead of the joint, not stated behind it")
+                .contains("none given: three times the threshold pressure", "lbf");
+    }
+
+    @Test
+    void cautionsStandWithTheChargesAndThereIsRoomToSign() {
+        String summary = summary();
+        for (Caution caution : Caution.values()) {
+            assertThat(summary).contains(caution.text());
+        }
+        assertThat(summary)
+                .contains(
+                        "Owner's name", "Range safety officer", "The officer's notes", "UTC from the setups and tests");
+        assertThat(summary.split("class=\"blank\"", -1))
+                .as("name, signature and date of two")
+                .hasSize(7);
+    }
+
+    @Test
+    void theRocketAndItsFlightDayLeadThere() {
+        String link = "href=\"" + airframe.replace("/api", "") + "/summary\"";
+        assertThat(sent(airframe.replace("/api", "")).body()).contains(link);
+        assertThat(sent(airframe.replace("/api", "") + "/flight-day").body()).contains(link);
+        assertThat(sent("/airframes/" + UUID.randomUUID() + "/summary").statusCode())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void aRocketPutAwayNamesNoCharge() {
+        fire("1.00", "separated", 1);
+        assertThat(summary()).contains("nose to bay");
+        client.delete(airframe, "If-Match", "*");
+        assertThat(summary()).contains("This rocket is put away").doesNotContain("nose to bay", "Never more powder");
+    }
+
+    /** With the digits of the measure. */
+    private static String hundredths(JsonNode grams) {
+        return new BigDecimal(grams.asString()).setScale(2).toPlainString();
+    }
+
+    private String fire(String grams, String outcome, int day) {
+        return client.post(joint + "/ground-tests", Samples.test(grams, outcome, "2026-05-0" + day + "T10:20:00+01:00"))
+                .header("Location");
+    }
+
+    private String summary() {
+        return page(airframe);
+    }
+
+    private String page(String of) {
+        var answer = sent(of.replace("/api", "") + "/summary");
+        assertThat(answer.statusCode()).isEqualTo(200);
+        return answer.body();
+    }
+
+    private HttpResponse<String> sent(String path) {
+        return HttpClient.newHttpClient()
+                .sendAsync(
+                        client.request(path, "Accept", "text/html,*/*;q=0.8").build(),
+                        HttpResponse.BodyHandlers.ofString())
+                .join();
+    }
+}
