@@ -20,8 +20,8 @@ record({
   words: {
     store: id ? 'Store the change' : 'Store it and describe a joint',
     away: 'Put this airframe away',
-    meaning: 'It leaves the lists and can no longer be changed. Its log stays, and still teaches the fleet.',
-    sure: 'Put it away for good?',
+    meaning: 'It leaves the lists, and no charge is named for it, until you bring it back. Its log stays, and still teaches the fleet.',
+    sure: 'Put it away?',
   },
   done: (body) => (id ? (body ? '/airframes/' + id : '/') : '/airframes/' + body.id + '/joints/new'),
 });

@@ -15,6 +15,14 @@ public interface AirframeStore {
 
     void archive(UUID flyer, UUID id);
 
+    Airframe bringBack(UUID flyer, UUID id);
+
+    /** Deletes an airframe for good; it must have no joint. */
+    void removeAirframe(UUID flyer, UUID id);
+
+    /** Deletes a joint and its setups for good; nothing may have been fired at it. */
+    void removeJoint(UUID flyer, UUID id);
+
     Optional<Airframe> findAirframe(UUID flyer, UUID id);
 
     List<Airframe> airframesAfter(UUID flyer, Cursor cursor, int limit);

@@ -70,6 +70,36 @@ public class Airframes {
         store.archive(flyer.id(), id);
     }
 
+    /** Takes an airframe back into use; where it is in use already nothing changes. */
+    public Airframe bringBack(UUID id) {
+        Airframe airframe = get(id);
+        return airframe.archivedAt() == null ? airframe : store.bringBack(flyer.id(), id);
+    }
+
+    /**
+     * Deletes an airframe with its joints for good.
+     *
+     * @param versionCheck refuses, by throwing, a version that this is not based on
+     */
+    public void remove(UUID id, LongConsumer versionCheck) {
+        Airframe airframe = notTheExample(get(id));
+        versionCheck.accept(airframe.version());
+        jointsOf(id).forEach(joint -> store.removeJoint(flyer.id(), joint.id()));
+        store.removeAirframe(flyer.id(), id);
+    }
+
+    /**
+     * Deletes a joint with its setups for good.
+     *
+     * @param versionCheck refuses, by throwing, a version that this is not based on
+     */
+    public void removeJoint(UUID id, LongConsumer versionCheck) {
+        Joint joint = getJoint(id);
+        getActive(joint.airframeId());
+        versionCheck.accept(joint.version());
+        store.removeJoint(flyer.id(), id);
+    }
+
     /** The airframe, archived or not. */
     public Airframe get(UUID id) {
         return store.findAirframe(flyer.id(), id).orElseThrow(() -> ProblemException.notFound("airframe", id));
@@ -156,7 +186,10 @@ public class Airframes {
     }
 
     private Airframe getOwn(UUID id) {
-        Airframe airframe = getActive(id);
+        return notTheExample(getActive(id));
+    }
+
+    private static Airframe notTheExample(Airframe airframe) {
         if (airframe.example()) {
             throw new ProblemException(
                     ProblemType.CONFLICT,

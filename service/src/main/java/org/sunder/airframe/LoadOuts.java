@@ -63,6 +63,25 @@ public class LoadOuts {
         store.remove(flyer.id(), id);
     }
 
+    /** Takes a joint out of a load-out, or the load-out itself away where it fills no other. */
+    public void without(InstalledLoadOut loadOut, UUID jointId) {
+        LoadOutSheet sheet = loadOut.sheet();
+        List<LoadOutSheet.CompartmentSheet> others = sheet.compartments().stream()
+                .filter(packed -> !packed.jointId().equals(jointId))
+                .toList();
+        if (others.isEmpty()) {
+            store.remove(flyer.id(), loadOut.id());
+        } else {
+            store.change(
+                    flyer.id(), loadOut.id(), new LoadOutSheet(sheet.name(), sheet.motorCase(), others, sheet.note()));
+        }
+    }
+
+    /** Takes every load-out of an airframe away. */
+    public void removeAll(UUID airframeId) {
+        of(airframeId).forEach(loadOut -> store.remove(flyer.id(), loadOut.id()));
+    }
+
     /** The load-out. */
     public InstalledLoadOut get(UUID id) {
         return store.find(flyer.id(), id).orElseThrow(() -> ProblemException.notFound("load-out", id));

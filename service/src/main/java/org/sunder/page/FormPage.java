@@ -15,6 +15,7 @@ import org.sunder.airframe.UnitSystem;
  * @param units units it is typed in, if they are known
  * @param back where one came from, if there is such a place
  * @param backWords what that place is called
+ * @param removal where what was entered by mistake is deleted, or null
  */
 record FormPage(
         String heading,
@@ -23,26 +24,31 @@ record FormPage(
         @Nullable UUID airframe,
         @Nullable UnitSystem units,
         @Nullable String back,
-        @Nullable String backWords) {
+        @Nullable String backWords,
+        @Nullable String removal) {
 
     static FormPage of(String heading, String script) {
-        return new FormPage(heading, script, null, null, null, null, null);
+        return new FormPage(heading, script, null, null, null, null, null, null);
     }
 
     FormPage about(UUID changed) {
-        return new FormPage(heading, script, changed, airframe, units, back, backWords);
+        return new FormPage(heading, script, changed, airframe, units, back, backWords, removal);
     }
 
     FormPage of(UUID owner) {
-        return new FormPage(heading, script, id, owner, units, back, backWords);
+        return new FormPage(heading, script, id, owner, units, back, backWords, removal);
     }
 
     FormPage in(UnitSystem system) {
-        return new FormPage(heading, script, id, airframe, system, back, backWords);
+        return new FormPage(heading, script, id, airframe, system, back, backWords, removal);
     }
 
     FormPage back(String path, String words) {
-        return new FormPage(heading, script, id, airframe, units, path, words);
+        return new FormPage(heading, script, id, airframe, units, path, words, removal);
+    }
+
+    FormPage removed(String path) {
+        return new FormPage(heading, script, id, airframe, units, back, backWords, path);
     }
 
     /** Puts it into the model; the name of its template. */

@@ -16,11 +16,12 @@ import org.sunder.airframe.Airframe;
  * @param shown the airframes of the page
  * @param found how many there are on all pages
  * @param all how many are in use
+ * @param away how many are put away
  * @param find what is looked for, as typed
  * @param byName whether they stand in the order of their names, else what something happened at last comes first
  * @param page which page, from 1
  */
-record HomePage(List<Airframe> shown, int found, int all, String find, boolean byName, int page) {
+record HomePage(List<Airframe> shown, int found, int all, int away, String find, boolean byName, int page) {
 
     /** Airframes on a page; search and sorting are offered where there are more. */
     static final int SIZE = 10;
@@ -46,6 +47,7 @@ record HomePage(List<Airframe> shown, int found, int all, String find, boolean b
                 found.subList(from, Math.min(found.size(), from + SIZE)),
                 found.size(),
                 inUse.size(),
+                airframes.size() - inUse.size(),
                 find,
                 byName,
                 there);

@@ -32,6 +32,7 @@ class SetupPages extends Pages {
                 .about(id)
                 .in(airframe.units())
                 .back("/airframes/" + id, airframe.name())
+                .removed("/airframes/" + id + "/remove")
                 .show(model);
     }
 

@@ -74,19 +74,18 @@ record SummaryJoint(
 
     private static List<Fact> facts(SetupSheet sheet, @Nullable NextAdvice next, Display display) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Masses, as stated by the owner", masses(sheet)));
+        facts.add(new Fact("Masses", masses(sheet)));
         facts.add(new Fact("Pins", SetupColumns.pins(sheet)));
+        facts.add(new Fact("Held by", next == null ? NOT_WORKED_OUT : holds(next.physics(), sheet, display)));
         facts.add(new Fact(
-                "What pins and fit hold", next == null ? NOT_WORKED_OUT : holds(next.physics(), sheet, display)));
-        facts.add(new Fact(
-                "Free volume that the gas fills",
+                "Free volume",
                 next == null
                         ? NOT_WORKED_OUT
                         : Words.brief(display.volume(next.physics().freeVolume()))));
         facts.add(new Fact("Powder", sheet.powder() == null ? "fine-grain black powder" : sheet.powder()));
-        facts.add(new Fact("Limit stated for the structure", SetupColumns.ceiling(sheet.ceiling())));
+        facts.add(new Fact("Limit stated", SetupColumns.ceiling(sheet.ceiling())));
         facts.add(new Fact(
-                "Never more powder than",
+                "Never above",
                 next == null
                         ? "no charge at all"
                         : AnswerWords.limit(next.physics().ceiling().chargeKg(), next.measure())));
@@ -94,7 +93,7 @@ record SummaryJoint(
     }
 
     private static String masses(SetupSheet sheet) {
-        return mass(sheet.forwardMass()) + " ahead of the joint, " + mass(sheet.aftMass()) + " behind it";
+        return mass(sheet.forwardMass()) + " ahead of it, " + mass(sheet.aftMass()) + " behind it, as the owner states";
     }
 
     private static String mass(@Nullable Mass mass) {

@@ -61,7 +61,7 @@ class AccessMatrixTest {
         put(
                 rows,
                 Row.WRITE,
-                "createAirframe archiveAirframe replaceAirframe createJoint createLoadOut unvoidGroundTest"
+                "createAirframe archiveAirframe bringBackAirframe removeAirframe removeJoint replaceAirframe createJoint createLoadOut unvoidGroundTest"
                         + " voidGroundTest changeSetup removeLoadOut replaceLoadOut createPinBatch archivePinBatch"
                         + " replacePinBatch addPullTest leaveOutPullTest takeBackPullTest createPowder archivePowder replacePowder listAccessKeys"
                         + " createAccessKey revokeAccessKey importEverything");

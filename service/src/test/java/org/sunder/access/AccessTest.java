@@ -61,9 +61,16 @@ class AccessTest {
 
     @Test
     void formsOfPagesChangeThingsOnlyWithAKeyThatWrites() {
-        String copy = "/joints/01890000-0000-7000-8000-000000000000/copy";
-        assertThat(fresh(Scope.LOG_ONLY).post(copy, "").status()).isEqualTo(403);
-        assertThat(fresh(Scope.FULL).post(copy, "").status()).isNotEqualTo(403);
+        String nobodys = "/01890000-0000-7000-8000-000000000000/";
+        for (String form : new String[] {
+            "/joints" + nobodys + "copy",
+            "/joints" + nobodys + "remove",
+            "/airframes" + nobodys + "remove",
+            "/airframes" + nobodys + "bring-back"
+        }) {
+            assertThat(fresh(Scope.LOG_ONLY).post(form, "").status()).as(form).isEqualTo(403);
+            assertThat(fresh(Scope.FULL).post(form, "").status()).as(form).isNotEqualTo(403);
+        }
         for (String path : new String[] {"/example", "/example/away"}) {
             assertThat(fresh(Scope.LOG_ONLY).post(path, "").status()).isEqualTo(403);
             assertThat(fresh(Scope.READ_ONLY).post(path, "").status()).isEqualTo(403);

@@ -82,6 +82,22 @@ class AirframeApiTest {
     }
 
     @Test
+    void bringsBackWhatWasArchived() {
+        var made = client.post("/api/airframes", Samples.AIRFRAME);
+        String path = made.header("Location");
+        client.delete(path, "If-Match", "\"v0\"");
+        var back = client.post(path + "/bring-back", "");
+        assertThat(back.status()).isEqualTo(200);
+        assertThat(back.body()).isEqualTo(made.body());
+        assertThat(back.header("ETag")).isEqualTo("\"v2\"");
+        var again = client.post(path + "/bring-back", "");
+        assertThat(again.header("ETag")).as("asked again").isEqualTo("\"v2\"");
+        assertThat(client.post(path + "/joints", Samples.JOINT).status()).isEqualTo(201);
+        assertThat(client.get("/api/airframes?limit=200").raw().body())
+                .contains(made.id().toString());
+    }
+
+    @Test
     void pagesWalkTheWholeListOnce() {
         for (int i = 0; i < 5; i++) {
             client.post("/api/airframes", "{\"name\":\"page " + i + "\"}");

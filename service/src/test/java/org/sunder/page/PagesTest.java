@@ -126,6 +126,12 @@ class PagesTest {
         }
         pages.put("compare", at.replace("/api", "") + "/compare");
         pages.put("copy", at.replace("/api", "") + "/copy");
+        pages.put("remove", other.replace("/api", "") + "/remove");
+        String away = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Dunlin"))
+                .header("Location");
+        client.delete(away, "If-Match", "*");
+        pages.put("put-away", "/airframes/put-away");
+        pages.put("airframe-put-away", away.replace("/api", ""));
         pages.put("stock", "/stock");
         pages.put("stored", other.replace("/api", "") + "/plan?stored");
         pages.put("nowhere", "/nowhere");

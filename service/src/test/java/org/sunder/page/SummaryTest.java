@@ -41,7 +41,7 @@ class SummaryTest {
         assertThat(summary())
                 .contains("No flight charge: not to be flown yet.", "Nothing has been fired at this joint.")
                 .contains("Parts the airframe for the main.", "3 × M2.5", "a handbook strength")
-                .contains("0.9 kg ahead of the joint, 4.1 kg behind it", "98.00 mm", "1.52 L", "300 kPa", "2.08 g")
+                .contains("0.9 kg ahead of it, 4.1 kg behind it", "98.00 mm", "1.52 L", "300 kPa", "2.08 g")
                 .contains("Setup revision 1, in force since")
                 .doesNotContain("Backup, later", "the model gives");
     }
@@ -75,7 +75,7 @@ class SummaryTest {
                         .replaceAll("\"forwardMass\".*\\s*\"ceiling\":\\{\"gaugePressure\".*", "")
                         .replaceAll("\\s*\"measure\"", "\"measure\""));
         assertThat(page(bare))
-                .contains("for what is not stated", "not stated ahead of the joint, not stated behind it")
+                .contains("for what is not stated", "not stated ahead of it, not stated behind it")
                 .contains("none given: three times the threshold pressure", "lbf");
     }
 
@@ -107,7 +107,7 @@ class SummaryTest {
         fire("1.00", "separated", 1);
         assertThat(summary()).contains("nose to bay");
         client.delete(airframe, "If-Match", "*");
-        assertThat(summary()).contains("This rocket is put away").doesNotContain("nose to bay", "Never more powder");
+        assertThat(summary()).contains("This rocket is put away").doesNotContain("nose to bay", "Never above");
     }
 
     /** With the digits of the measure. */

@@ -53,7 +53,14 @@ class AccessRules {
         "/sign-out",
         "/actuator/prometheus"
     };
-    private static final String[] COPYING = {"/joints/*/copy", "/airframes/*/copy", "/airframes/*/load-outs/*/copy"};
+    private static final String[] CHANGING = {
+        "/joints/*/copy",
+        "/joints/*/remove",
+        "/airframes/*/copy",
+        "/airframes/*/load-outs/*/copy",
+        "/airframes/*/bring-back",
+        "/airframes/*/remove"
+    };
     private static final String[] LOGGING = {"/api/joints/*/ground-tests", "/api/joints/*/flight-events"};
     private static final String[] LOOKING_AFTER = {"/api/flyers", "/api/flyers/**", "/api/backup"};
 
@@ -112,7 +119,7 @@ class AccessRules {
                 .hasAnyAuthority(admin, full, logOnly)
                 .requestMatchers("/api/**", "/example", "/example/**")
                 .hasAnyAuthority(admin, full)
-                .requestMatchers(HttpMethod.POST, COPYING)
+                .requestMatchers(HttpMethod.POST, CHANGING)
                 .hasAnyAuthority(admin, full)
                 .requestMatchers(PAGES)
                 .authenticated()

@@ -6,6 +6,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.springframework.http.HttpHeaders;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
@@ -19,6 +20,9 @@ final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
 
     /** The page for an address that leads nowhere; who asks for it by name gets it too. */
     static final String NOWHERE = "/nowhere";
+
+    /** How the addresses of forms end. */
+    private static final List<String> FORMS = List.of("/copy", "/remove", "/bring-back");
 
     private final ProblemWriter problems;
 
@@ -48,7 +52,9 @@ final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
             return;
         }
         String path = request.getRequestURI();
-        boolean known = path.startsWith("/api/") || path.startsWith("/example") || path.endsWith("/copy");
+        boolean known = path.startsWith("/api/")
+                || path.startsWith("/example")
+                || FORMS.stream().anyMatch(path::endsWith);
         problems.write(request, response, known ? ProblemType.NOT_ALLOWED : ProblemType.NOT_FOUND);
     }
 

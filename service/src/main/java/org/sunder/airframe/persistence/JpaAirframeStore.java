@@ -72,6 +72,29 @@ class JpaAirframeStore implements AirframeStore {
     }
 
     @Override
+    public Airframe bringBack(UUID flyer, UUID id) {
+        versions.advance(flyer);
+        AirframeRow row = airframes.findByFlyerIdAndId(flyer, id).orElseThrow();
+        row.archivedAt = null;
+        return airframes.saveAndFlush(row).airframe();
+    }
+
+    @Override
+    public void removeAirframe(UUID flyer, UUID id) {
+        versions.advance(flyer);
+        airframes.delete(airframes.findByFlyerIdAndId(flyer, id).orElseThrow());
+        airframes.flush();
+    }
+
+    @Override
+    public void removeJoint(UUID flyer, UUID id) {
+        versions.advance(flyer);
+        setups.removeOf(flyer, id);
+        joints.delete(joints.findByFlyerIdAndId(flyer, id).orElseThrow());
+        joints.flush();
+    }
+
+    @Override
     public Optional<Airframe> findAirframe(UUID flyer, UUID id) {
         return airframes.findByFlyerIdAndId(flyer, id).map(AirframeRow::airframe);
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 
 /** Setups by flyer. */
@@ -20,6 +21,11 @@ interface SetupRows extends JpaRepository<SetupRow, UUID> {
             where j.flyerId = :flyer and j.airframeId = :airframe
             """)
     List<SetupRow> inForce(UUID flyer, UUID airframe);
+
+    /** Setups are never changed, and go only with their joint. */
+    @Modifying
+    @Query(value = "delete from setup where flyer_id = :flyer and joint_id = :joint", nativeQuery = true)
+    void removeOf(UUID flyer, UUID joint);
 
     List<SetupRow> findByFlyerIdOrderByJointIdAscRevisionAsc(UUID flyerId);
 }

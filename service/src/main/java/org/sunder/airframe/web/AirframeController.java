@@ -116,6 +116,15 @@ class AirframeController {
         return ResponseEntity.noContent().build();
     }
 
+    @PostMapping("/{id}/bring-back")
+    @Operation(
+            operationId = "bringBackAirframe",
+            summary = "Bring an airframe back",
+            description = "Takes an archived airframe back into use as it was. Asked again it changes nothing.")
+    ResponseEntity<AirframeView> bringBack(@PathVariable UUID id) {
+        return answer(transactions.commit(() -> airframes.bringBack(id)));
+    }
+
     private static ResponseEntity<AirframeView> answer(Airframe airframe) {
         return ResponseEntity.ok().eTag(EntityTags.of(airframe.version())).body(AirframeView.of(airframe));
     }
