@@ -126,6 +126,11 @@ class PagesTest {
         }
         pages.put("compare", at.replace("/api", "") + "/compare");
         pages.put("copy", at.replace("/api", "") + "/copy");
+        pages.put("pins-in-flight", at.replace("/api", "") + "/pins-in-flight");
+        pages.put(
+                "pins-in-flight-worked-out",
+                at.replace("/api", "") + "/pins-in-flight?event=3000&jerkMass=0.9&jerk=20&forwardDrag=20&aftDrag=30x");
+        pages.put("depth", at.replace("/api", "") + "/depth");
         pages.put("remove", other.replace("/api", "") + "/remove");
         String away = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Dunlin"))
                 .header("Location");
@@ -150,8 +155,11 @@ class PagesTest {
     }
 
     @AfterAll
-    void away() {
+    void away() throws IOException {
         if (weather != null) {
+            if (Thorough.on()) {
+                ContactSheet.write(Path.of("target", "screenshots"));
+            }
             weather.close();
             emptyLog.empty();
         }
@@ -303,7 +311,7 @@ class PagesTest {
         browser.find(".charge");
         browser.click("#report summary");
         Object small = browser.script("""
-                return [...document.querySelectorAll('#unsent button, main a, main button, main input, main summary, main textarea, .masthead a')]
+                return [...document.querySelectorAll('#unsent button, main a, main button:not(.term), main input, main summary, main textarea, .masthead a')]
                   .map(e => e.closest('label') || e)
                   .map(e => [e.getBoundingClientRect(), e.outerHTML.slice(0, 80)])
                   .filter(([r]) => r.height > 0 && (r.height < 47.5 || r.width < 47.5)).map(([r, html]) => r.width + ' x ' + r.height + ' ' + html)
