@@ -13,6 +13,8 @@ const OUTCOMES = [
   ['separated', 'Separated', 'fully apart, gear out'],
 ];
 
+const HELD = [['', 'not said'], ['vial', 'a vial'], ['tube', 'a tube'], ['bag', 'a bag']];
+
 const OCCASIONS = [['ground', 'On the ground, as a test'], ['flight', 'In flight']];
 
 /**
@@ -44,6 +46,8 @@ export function makeForm(joint, draft, whenSaved) {
   const distance = h('input', { id: 'distance', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.distance) || '' });
   const frames = h('input', { id: 'frames', inputmode: 'numeric', autocomplete: 'off', value: (draft && draft.frames) || '' });
   const rate = h('input', { id: 'rate', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.rate) || '' });
+  const held = h('select', { id: 'containment' }, HELD.map(([word, label]) => h('option', { value: word }, label)));
+  held.value = (draft && draft.containment) || '';
   const faults = Object.fromEntries(['outcome', 'charge', 'fired', 'speed', 'form'].map((n) => [n, h('p', { id: n + '-fault', class: 'fault' })]));
   const radios = OUTCOMES.map(([word]) => h('input', { type: 'radio', name: 'outcome', value: word, checked: Boolean(draft && draft.outcome === word), 'aria-describedby': 'outcome-fault' }));
   const occasions = OCCASIONS.map(([word]) => h('input', { type: 'radio', name: 'occasion', value: word, checked: word === ((draft && draft.occasion) || OCCASIONS[0][0]) }));
@@ -53,7 +57,7 @@ export function makeForm(joint, draft, whenSaved) {
   const hint = h('p', { id: 'charge-hint', class: 'small' });
   const caution = h('p', { id: 'charge-caution', class: 'flag', role: 'status' });
   const button = h('button', { class: 'main-action' }, 'Save this test');
-  const more = h('details', { open: Boolean(draft && (draft.notes || draft.speed || draft.distance)) });
+  const more = h('details', { open: Boolean(draft && (draft.notes || draft.speed || draft.distance || draft.containment)) });
   const chosen = () => (radios.find((r) => r.checked) || {}).value || null;
 
   const element = h('form', { id: 'report', novalidate: true, 'aria-labelledby': 'report-title' },
@@ -72,18 +76,19 @@ export function makeForm(joint, draft, whenSaved) {
       OCCASIONS.map(([, label], i) => h('label', { class: 'check' }, occasions[i], h('span', {}, label)))),
     more,
     h('div', { class: 'save' }, faults.form, button));
-  more.append(h('summary', {}, 'Speed and note'),
+  more.append(h('summary', {}, 'Speed, powder and note'),
     h('div', { class: 'field' }, h('label', { for: 'speed' }, 'Speed of the parts, ' + speedUnit + ' (of a separated test)'), speed, faults.speed),
     h('fieldset', { class: 'film' }, h('legend', {}, 'Or from a film'),
       h('div', { class: 'field' }, h('label', { for: 'distance' }, 'Moved, ' + lengthUnit), distance),
       h('div', { class: 'field' }, h('label', { for: 'frames' }, 'In frames'), frames),
       h('div', { class: 'field' }, h('label', { for: 'rate' }, 'Frames a second'), rate)),
+    h('div', { class: 'field' }, h('label', { for: 'containment' }, 'What held the powder'), held),
     h('div', { class: 'field' }, h('label', { for: 'notes' }, 'Note'), notes));
 
   function remember() {
     const record = {
       joint: joint.id, occasion: flown() ? 'flight' : 'ground', outcome: chosen(), charge: charge.value, chargeTouched, fired: fired.value, timeTouched, tapped, damaged: damaged.checked,
-      notes: notes.value, speed: speed.value, distance: distance.value, frames: frames.value, rate: rate.value, corrects,
+      notes: notes.value, speed: speed.value, distance: distance.value, frames: frames.value, rate: rate.value, containment: held.value, corrects,
     };
     return write(['drafts'], ([drafts]) => drafts.put(record)).catch(() => say('form', 'This phone does not keep what is typed; save soon.'));
   }
@@ -204,12 +209,13 @@ export function makeForm(joint, draft, whenSaved) {
       outcome: chosen(), firedAt: when, damaged: damaged.checked,
       ...(typedSpeed === null ? {} : { speed: { value: Number(typedSpeed), unit: speedUnit } }),
       ...(revision === null ? {} : { setupRevision: revision }),
+      ...(held.value === '' ? {} : { containment: held.value }),
       ...(notes.value.trim() === '' ? {} : { notes: notes.value.trim() }),
     };
     const body = '{"charge":{"value":' + number + ',"unit":' + JSON.stringify(unit) + '},' + JSON.stringify(rest).slice(1);
     return {
       key: newKey(), occasion: flown() ? 'flight' : 'ground', jointId: joint.id, title: joint.airframe + ', ' + joint.name, order: Date.now() + performance.now() / 1e6, body, charge: number, unit,
-      outcome: rest.outcome, damaged: rest.damaged, firedAt: when, notes: rest.notes || '', speed: typedSpeed || '', revision, state: 'waiting', attempts: 0, undo: null,
+      outcome: rest.outcome, damaged: rest.damaged, firedAt: when, notes: rest.notes || '', speed: typedSpeed || '', containment: held.value, revision, state: 'waiting', attempts: 0, undo: null,
     };
   }
 
@@ -222,7 +228,7 @@ export function makeForm(joint, draft, whenSaved) {
     occasions[0].checked = true;
     radios.forEach((r) => { r.checked = false; });
     damaged.checked = false;
-    [notes, speed, distance, frames, rate].forEach((f) => { f.value = ''; });
+    [notes, speed, distance, frames, rate, held].forEach((f) => { f.value = ''; });
     more.open = false;
     fired.value = localText(new Date());
     await whenSaved();
@@ -260,10 +266,11 @@ export function makeForm(joint, draft, whenSaved) {
       damaged.checked = entry.damaged;
       notes.value = entry.notes;
       speed.value = entry.speed;
+      held.value = entry.containment || '';
       radios.forEach((r) => { r.checked = r.value === entry.outcome; });
       occasions.forEach((r) => { r.checked = r.value === (entry.occasion || 'ground'); });
       arrange();
-      more.open = Boolean(entry.notes || entry.speed);
+      more.open = Boolean(entry.notes || entry.speed || entry.containment);
       remember();
       charge.focus();
     },

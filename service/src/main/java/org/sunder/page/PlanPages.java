@@ -162,7 +162,10 @@ class PlanPages extends Pages {
     private static Shot shot(JointAnswer answer, GroundTest test) {
         String did = (test.occasion() == Occasion.FLIGHT ? "in flight: " : "")
                 + test.report().outcome()
-                + (test.report().damaged() ? ", it broke something" : "");
+                + (test.report().damaged() ? ", it broke something" : "")
+                + (test.report().containment() == null
+                        ? ""
+                        : ", " + Words.held(test.report().containment()));
         String why = test.finding() != null
                 ? test.finding()
                 : test.voided()

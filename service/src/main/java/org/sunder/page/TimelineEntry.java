@@ -86,9 +86,12 @@ record TimelineEntry(
         String speed = test.report().speed() == null
                 ? ""
                 : " Parted at " + Words.of(test.report().speed()) + ".";
+        String held = test.report().containment() == null
+                ? ""
+                : " Fired with " + Words.held(test.report().containment()) + ".";
         String notes = test.report().notes() == null ? "" : " " + test.report().notes();
         String finding = test.finding() == null ? "" : test.finding() + " ";
-        return finding + "Correction after it " + Words.of(test.correctionAfter()) + "." + speed + notes;
+        return finding + "Correction after it " + Words.of(test.correctionAfter()) + "." + speed + held + notes;
     }
 
     private static @Nullable String note(History.Entry entry) {

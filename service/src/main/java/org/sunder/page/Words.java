@@ -10,6 +10,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.sunder.airframe.Display;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
+import org.sunder.engine.physics.Containment;
 import org.sunder.engine.quantity.Quantity;
 
 /** Values as people read them. */
@@ -35,8 +36,9 @@ final class Words {
         return TIME.format(time);
     }
 
+    /** In UTC, which its page says once. */
     static String of(Instant time) {
-        return TIME.format(time.atOffset(ZoneOffset.UTC)) + " UTC";
+        return TIME.format(time.atOffset(ZoneOffset.UTC));
     }
 
     /** "1.03 (0.81 – 1.23)". */
@@ -53,6 +55,11 @@ final class Words {
     static String percent(double chance) {
         BigDecimal percent = BigDecimal.valueOf(100 * chance).setScale(1, RoundingMode.DOWN);
         return percent.toPlainString() + " %";
+    }
+
+    /** "powder in a vial". */
+    static String held(Containment containment) {
+        return "powder in a " + containment;
     }
 
     /** "×1.22". */

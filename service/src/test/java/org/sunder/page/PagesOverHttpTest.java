@@ -131,6 +131,14 @@ class PagesOverHttpTest {
     }
 
     @Test
+    void whatHeldThePowderStandsWithTheTest() throws Exception {
+        client.post(
+                joint + "/ground-tests", Samples.test("0.85", "none").replaceFirst("}$", ",\"containment\":\"vial\"}"));
+        assertThat(page(joint.replace("/api", "") + "/plan").body()).contains("none, powder in a vial");
+        assertThat(page(airframe.replace("/api", "")).body()).contains("Fired with powder in a vial.");
+    }
+
+    @Test
     void theFlightDayNamesNoChargeBeforeATestHasSeparatedTheJoint() throws Exception {
         String sheet = airframe.replace("/api", "") + "/flight-day";
         assertThat(page(sheet).body()).contains("Do not fly this joint yet.").doesNotContain("Backup, later");

@@ -87,7 +87,10 @@ class SummaryTest {
         }
         assertThat(summary)
                 .contains(
-                        "Owner's name", "Range safety officer", "The officer's notes", "UTC from the setups and tests");
+                        "Owner's name",
+                        "Range safety officer",
+                        "The officer's notes",
+                        "(times are UTC) from the setups and tests");
         assertThat(summary.split("class=\"blank\"", -1))
                 .as("name, signature and date of two")
                 .hasSize(7);

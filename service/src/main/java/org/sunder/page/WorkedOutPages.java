@@ -1,0 +1,130 @@
+package org.sunder.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.sunder.airframe.Airframe;
+import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Joint;
+import org.sunder.airframe.Measure;
+import org.sunder.airframe.Setup;
+import org.sunder.airframe.SetupPhysics;
+import org.sunder.airframe.StoredPhysics;
+import org.sunder.engine.physics.Content;
+import org.sunder.engine.physics.JointSetup;
+import org.sunder.engine.physics.PinsInFlight;
+import org.sunder.engine.quantity.Length;
+
+/** What is worked out of a joint's setup where it is asked: whether its pins hold in flight, and what a bay pushed in more does. */
+@Controller
+class WorkedOutPages extends Pages {
+
+    private static final String NO_OTHER = "none";
+
+    private final Airframes airframes;
+    private final SetupPhysics physics;
+
+    WorkedOutPages(Airframes airframes, SetupPhysics physics) {
+        this.airframes = airframes;
+        this.physics = physics;
+    }
+
+    /** Something to choose from. */
+    record Choice(String key, String words, boolean chosen) {}
+
+    @GetMapping(path = "/joints/{id}/pins-in-flight", produces = MediaType.TEXT_HTML_VALUE)
+    String pinsInFlight(@PathVariable UUID id, @RequestParam Map<String, String> typed, Model model) {
+        Joint joint = airframes.getJoint(id);
+        Airframe airframe = airframes.get(joint.airframeId());
+        Setup setup = airframes.currentSetup(joint);
+        PinsForm form = new PinsForm(airframe.units(), typed);
+        StoredPhysics stored = physics.find(setup);
+        show(model, airframe, joint, setup, stored);
+        model.addAttribute("form", form);
+        model.addAttribute("pinned", !setup.sheet().pins().isEmpty());
+        model.addAttribute("pins", SetupColumns.pins(setup.sheet()));
+        if (stored instanceof StoredPhysics.Sound sound && !setup.sheet().pins().isEmpty()) {
+            PinsInFlight found = form.answer(sound.physics().setup());
+            model.addAttribute(
+                    "found",
+                    found == null
+                            ? null
+                            : PinsSheet.of(found, form.margin(), form.display(), Measure.of(setup.sheet())));
+        }
+        return "page/pins-in-flight";
+    }
+
+    @GetMapping(path = "/joints/{id}/depth", produces = MediaType.TEXT_HTML_VALUE)
+    String depth(
+            @PathVariable UUID id,
+            @RequestParam Map<String, String> typed,
+            @RequestParam(required = false) @Nullable String other,
+            Model model) {
+        Joint joint = airframes.getJoint(id);
+        Airframe airframe = airframes.get(joint.airframeId());
+        Setup setup = airframes.currentSetup(joint);
+        DepthForm form = new DepthForm(airframe.units(), typed);
+        show(model, airframe, joint, setup, physics.find(setup));
+        model.addAttribute("form", form);
+        List<Joint> others = airframes.jointsOf(airframe.id()).stream()
+                .filter(each -> !each.id().equals(id) && side(each).isPresent())
+                .toList();
+        Joint chosen = others.stream()
+                .filter(each -> other == null || each.id().toString().equals(other))
+                .findFirst()
+                .orElse(null);
+        model.addAttribute("choices", choices(others, chosen));
+        model.addAttribute("otherName", chosen == null ? null : chosen.name());
+        side(joint).ifPresent(here -> {
+            DepthTable.Side there = chosen == null ? null : side(chosen).orElse(null);
+            double both = there == null ? 0 : here.depth() + there.depth();
+            double farthest = both > 0 ? both : here.setup().emptyCavity().depth();
+            List<Length> depths = form.depths(here.depth(), farthest);
+            model.addAttribute("bay", here.setup().contents().get(here.bay()).name());
+            model.addAttribute("present", form.display().depth(here.depth()));
+            model.addAttribute("found", depths.isEmpty() ? null : DepthTable.of(depths, here, there, form.display()));
+        });
+        return "page/depth";
+    }
+
+    private static List<Choice> choices(List<Joint> others, @Nullable Joint chosen) {
+        if (others.isEmpty()) {
+            return List.of();
+        }
+        List<Choice> choices = new ArrayList<>();
+        others.forEach(each -> choices.add(new Choice(each.id().toString(), each.name(), each.equals(chosen))));
+        choices.add(new Choice(NO_OTHER, "leave it out", chosen == null));
+        return choices;
+    }
+
+    /** A joint as a side of what is pushed in at it, or empty where nothing is or its setup cannot be. */
+    private Optional<DepthTable.Side> side(Joint joint) {
+        Setup setup = airframes.currentSetup(joint);
+        if (!(physics.find(setup) instanceof StoredPhysics.Sound sound)) {
+            return Optional.empty();
+        }
+        JointSetup described = sound.physics().setup();
+        for (int i = 0; i < described.contents().size(); i++) {
+            if (described.contents().get(i) instanceof Content.Intrusion) {
+                return Optional.of(new DepthTable.Side(joint.name(), described, i, Measure.of(setup.sheet())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static void show(Model model, Airframe airframe, Joint joint, Setup setup, StoredPhysics stored) {
+        model.addAttribute("airframe", airframe);
+        model.addAttribute("joint", joint);
+        model.addAttribute("revision", setup.revision());
+        model.addAttribute("finding", stored.finding().orElse(null));
+    }
+}
