@@ -3,6 +3,7 @@ package org.sunder;
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaAccess;
@@ -69,6 +70,48 @@ class EngineIslandTest {
                 || owner.startsWith("org.hipparchus.random.")
                 || (owner.equals("java.lang.System") && !PURE_METHODS_OF_SYSTEM.contains(member))
                 || (!owner.startsWith("org.sunder.") && IMPURE_METHODS.contains(member));
+    }
+
+    /** Each subject knows only those it stands on, and nobody else sees how faults are gathered. */
+    @Test
+    void theRoomsOfPhysicsStandOnEachOther() {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .layer("shared")
+                .definedBy("org.sunder.engine.physics")
+                .layer("cavity")
+                .definedBy("org.sunder.engine.physics.cavity")
+                .layer("retention")
+                .definedBy("org.sunder.engine.physics.retention")
+                .layer("charge")
+                .definedBy("org.sunder.engine.physics.charge")
+                .layer("flight")
+                .definedBy("org.sunder.engine.physics.flight")
+                .layer("packing")
+                .definedBy("org.sunder.engine.physics.packing")
+                .whereLayer("shared")
+                .mayNotAccessAnyLayer()
+                .whereLayer("cavity")
+                .mayOnlyAccessLayers("shared")
+                .whereLayer("retention")
+                .mayOnlyAccessLayers("shared")
+                .whereLayer("charge")
+                .mayOnlyAccessLayers("shared", "cavity", "retention")
+                .whereLayer("flight")
+                .mayOnlyAccessLayers("shared", "charge", "retention")
+                .whereLayer("packing")
+                .mayOnlyAccessLayers("shared", "cavity")
+                .check(ENGINE);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.sunder.engine.physics..")
+                .should()
+                .dependOnClassesThat()
+                .haveNameMatching(
+                        "org\\.sunder\\.engine\\.physics\\.(Faults|Solids|\\w+\\.(Ceilings|Passage|Separations|ContentCheck|SegmentCheck|RetentionCheck))")
+                .check(new ClassFileImporter()
+                        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                        .importPackages("org.sunder"));
     }
 
     @Test

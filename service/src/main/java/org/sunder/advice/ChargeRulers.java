@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.sunder.airframe.Display;
 import org.sunder.engine.learning.posterior.LeafPosterior;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.quantity.Mass;

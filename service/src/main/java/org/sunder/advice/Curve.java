@@ -1,7 +1,7 @@
 package org.sunder.advice;
 
 import java.util.List;
-import org.sunder.engine.physics.Ceiling;
+import org.sunder.engine.physics.charge.Ceiling;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 

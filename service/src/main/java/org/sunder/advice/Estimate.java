@@ -2,7 +2,7 @@ package org.sunder.advice;
 
 import java.util.Optional;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.quantity.Mass;
 
 /**

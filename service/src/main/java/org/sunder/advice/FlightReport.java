@@ -2,9 +2,9 @@ package org.sunder.advice;
 
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
-import org.sunder.engine.physics.Ceiling;
-import org.sunder.engine.physics.FlightAir;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.Ceiling;
+import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.flight.FlightAir;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.quantity.Mass;

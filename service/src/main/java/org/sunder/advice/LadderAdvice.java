@@ -2,8 +2,8 @@ package org.sunder.advice;
 
 import java.util.List;
 import org.sunder.airframe.SetupSheet;
-import org.sunder.engine.physics.Ceiling;
 import org.sunder.engine.physics.Warning;
+import org.sunder.engine.physics.charge.Ceiling;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.Ladder;
 import org.sunder.engine.planning.Reason;

@@ -13,7 +13,7 @@ import org.sunder.airframe.Setup;
 import org.sunder.airframe.StoredPhysics;
 import org.sunder.engine.learning.model.JointLog;
 import org.sunder.engine.learning.model.SetupLog;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;

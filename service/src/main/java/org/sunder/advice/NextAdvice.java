@@ -3,7 +3,7 @@ package org.sunder.advice;
 import java.util.List;
 import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.planning.EvidenceReport;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.planning.Reason;

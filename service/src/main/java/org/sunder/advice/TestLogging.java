@@ -12,7 +12,7 @@ import org.springframework.transaction.support.TransactionSynchronizationManager
 import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.model.Trial;
 import org.sunder.engine.learning.posterior.LeafPosterior;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.planning.Safeguards;
 import org.sunder.groundtest.Beyond;
 import org.sunder.groundtest.GroundTest;

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.model.SpeedCurve;
 import org.sunder.engine.learning.model.SpeedReading;
 import org.sunder.engine.learning.model.Trial;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.quantity.Speed;
 import org.sunder.groundtest.Report;
 

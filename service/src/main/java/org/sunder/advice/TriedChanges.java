@@ -11,7 +11,7 @@ import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.airframe.SetupSheet;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.planning.EvidenceReport;
 
 /** What a change of a setup would do to the plan, with nothing stored. */

@@ -2,8 +2,8 @@ package org.sunder.airframe;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
-import org.sunder.engine.physics.Ceiling;
-import org.sunder.engine.physics.CeilingSource;
+import org.sunder.engine.physics.charge.Ceiling;
+import org.sunder.engine.physics.charge.CeilingSource;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;
 

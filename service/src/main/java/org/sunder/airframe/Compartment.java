@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.sunder.airframe.LoadOutSheet.CompartmentSheet;
-import org.sunder.engine.physics.Content;
-import org.sunder.engine.physics.FitCheck;
-import org.sunder.engine.physics.JointPhysics;
-import org.sunder.engine.physics.JointSetup;
-import org.sunder.engine.physics.LoadOut;
-import org.sunder.engine.physics.LoadOutFit;
+import org.sunder.engine.physics.cavity.Content;
+import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.charge.JointSetup;
+import org.sunder.engine.physics.packing.FitCheck;
+import org.sunder.engine.physics.packing.LoadOut;
+import org.sunder.engine.physics.packing.LoadOutFit;
 import org.sunder.engine.quantity.Length;
 
 /** The compartment of a joint, which load-outs fill; what is pushed in at the joint stays that of the setup. */

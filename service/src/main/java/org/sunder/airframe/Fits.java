@@ -7,8 +7,8 @@ import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.sunder.airframe.LoadOutSheet.CompartmentSheet;
-import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.UnsoundSetupException;
+import org.sunder.engine.physics.charge.JointPhysics;
 
 /** Whether every load-out of an airframe fits, and what it does to the joints. */
 @Service

@@ -2,8 +2,8 @@ package org.sunder.airframe;
 
 import java.util.List;
 import java.util.Optional;
-import org.sunder.engine.physics.JointPhysics;
-import org.sunder.engine.physics.LoadOutFit;
+import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.packing.LoadOutFit;
 
 /**
  * What fits the compartment of one joint.

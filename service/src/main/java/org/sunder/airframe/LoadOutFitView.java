@@ -2,8 +2,8 @@ package org.sunder.airframe;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
-import org.sunder.engine.physics.ItemFit;
-import org.sunder.engine.physics.LoadOutFit;
+import org.sunder.engine.physics.packing.ItemFit;
+import org.sunder.engine.physics.packing.LoadOutFit;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.Volume;
 

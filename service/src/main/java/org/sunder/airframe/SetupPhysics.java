@@ -8,8 +8,8 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.springframework.stereotype.Component;
-import org.sunder.engine.physics.CoarseMeasure;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.CoarseMeasure;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.problem.ProblemException;
 
 /**

@@ -8,7 +8,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.sunder.airframe.PackedItemSheet;
-import org.sunder.engine.physics.LoadOut;
+import org.sunder.engine.physics.packing.LoadOut;
 import org.sunder.http.RequestList;
 
 /** One way to pack a compartment. */

@@ -15,10 +15,10 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.EngineFaults;
 import org.sunder.airframe.SheetTranslation;
 import org.sunder.airframe.UnitSystem;
-import org.sunder.engine.physics.CavitySegment;
-import org.sunder.engine.physics.Content;
-import org.sunder.engine.physics.FitCheck;
-import org.sunder.engine.physics.FreeVolume;
+import org.sunder.engine.physics.cavity.CavitySegment;
+import org.sunder.engine.physics.cavity.Content;
+import org.sunder.engine.physics.cavity.FreeVolume;
+import org.sunder.engine.physics.packing.FitCheck;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;
 

@@ -4,7 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.sunder.airframe.Display;
 import org.sunder.airframe.LoadOutFitView;
-import org.sunder.engine.physics.LoadOutFit;
+import org.sunder.engine.physics.packing.LoadOutFit;
 
 /** What fits, worst first. */
 @Schema(name = "FitAnswer", description = "What fits, worst first.")

@@ -12,15 +12,15 @@ import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.SheetTranslation;
 import org.sunder.checks.InsertionView.ShiftView;
 import org.sunder.checks.InsertionView.SideView;
-import org.sunder.engine.physics.BayShift;
-import org.sunder.engine.physics.Content;
-import org.sunder.engine.physics.FitCheck;
-import org.sunder.engine.physics.InsertionTable;
-import org.sunder.engine.physics.JointSetup;
-import org.sunder.engine.physics.LoadOutFit;
 import org.sunder.engine.physics.SetupBounds;
 import org.sunder.engine.physics.SetupFault;
 import org.sunder.engine.physics.UnsoundSetupException;
+import org.sunder.engine.physics.cavity.Content;
+import org.sunder.engine.physics.charge.BayShift;
+import org.sunder.engine.physics.charge.InsertionTable;
+import org.sunder.engine.physics.charge.JointSetup;
+import org.sunder.engine.physics.packing.FitCheck;
+import org.sunder.engine.physics.packing.LoadOutFit;
 import org.sunder.engine.quantity.Length;
 
 /** A bay between two compartments: what it leaves of each. */

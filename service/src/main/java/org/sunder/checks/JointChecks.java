@@ -21,13 +21,13 @@ import org.sunder.airframe.SheetResolution;
 import org.sunder.airframe.SheetTranslation;
 import org.sunder.airframe.UnitSystem;
 import org.sunder.checks.RetentionView.ShoulderView;
-import org.sunder.engine.physics.PinSet;
-import org.sunder.engine.physics.PinsInFlight;
-import org.sunder.engine.physics.Retention;
 import org.sunder.engine.physics.SetupBounds;
 import org.sunder.engine.physics.SetupFault;
-import org.sunder.engine.physics.ShoulderCheck;
 import org.sunder.engine.physics.UnsoundSetupException;
+import org.sunder.engine.physics.flight.PinsInFlight;
+import org.sunder.engine.physics.retention.PinSet;
+import org.sunder.engine.physics.retention.Retention;
+import org.sunder.engine.physics.retention.ShoulderCheck;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.Pressure;
 

@@ -7,9 +7,9 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.CeilingView;
 import org.sunder.airframe.Display;
 import org.sunder.caution.CautionView;
-import org.sunder.engine.physics.LoadKind;
-import org.sunder.engine.physics.PinChoice;
-import org.sunder.engine.physics.PinsInFlight;
+import org.sunder.engine.physics.flight.LoadKind;
+import org.sunder.engine.physics.flight.PinChoice;
+import org.sunder.engine.physics.flight.PinsInFlight;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.Mass;
 

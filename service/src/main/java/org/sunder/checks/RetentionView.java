@@ -5,10 +5,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.Display;
-import org.sunder.engine.physics.PinSet;
-import org.sunder.engine.physics.PinStrength;
-import org.sunder.engine.physics.Retention;
-import org.sunder.engine.physics.ShoulderCheck;
+import org.sunder.engine.physics.retention.PinSet;
+import org.sunder.engine.physics.retention.PinStrength;
+import org.sunder.engine.physics.retention.Retention;
+import org.sunder.engine.physics.retention.ShoulderCheck;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.Pressure;
 

@@ -15,7 +15,7 @@ import org.sunder.airframe.Measure;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.UnitSystem;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 
 /** A setup before it is stored, over HTTP. */
 @RestController

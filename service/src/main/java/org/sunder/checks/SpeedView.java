@@ -4,8 +4,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.Display;
-import org.sunder.engine.physics.HarnessShock;
-import org.sunder.engine.physics.MeasuredSpeed;
+import org.sunder.engine.physics.charge.HarnessShock;
+import org.sunder.engine.physics.charge.MeasuredSpeed;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.Speed;
 

@@ -3,7 +3,7 @@ package org.sunder.checks;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.sunder.airframe.Display;
-import org.sunder.engine.physics.FreeVolume;
+import org.sunder.engine.physics.cavity.FreeVolume;
 import org.sunder.engine.quantity.Volume;
 
 /** How the free gas volume comes about. */

@@ -28,7 +28,7 @@ import org.sunder.airframe.UnitSystem;
 import org.sunder.caution.Caution;
 import org.sunder.config.StoredJson;
 import org.sunder.engine.learning.model.Outcome;
-import org.sunder.engine.physics.Containment;
+import org.sunder.engine.physics.packing.Containment;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;

@@ -26,7 +26,7 @@ import org.sunder.airframe.SetupPhysics;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.learning.model.Outcome;
-import org.sunder.engine.physics.Containment;
+import org.sunder.engine.physics.packing.Containment;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.ForceUnit;
 import org.sunder.engine.quantity.Length;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.model.Outcome;
-import org.sunder.engine.physics.Containment;
+import org.sunder.engine.physics.packing.Containment;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Speed;
 import org.sunder.http.EntityTags;

@@ -5,7 +5,7 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.model.Outcome;
-import org.sunder.engine.physics.Containment;
+import org.sunder.engine.physics.packing.Containment;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Quantity;
 import org.sunder.engine.quantity.Speed;

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.UnitSystem;
-import org.sunder.engine.physics.InsertionTable;
 import org.sunder.engine.physics.SetupBounds;
+import org.sunder.engine.physics.charge.InsertionTable;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;
 

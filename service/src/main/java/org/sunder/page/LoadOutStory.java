@@ -8,7 +8,7 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.InstalledLoadOut;
 import org.sunder.airframe.JointFit;
 import org.sunder.airframe.Measure;
-import org.sunder.engine.physics.ItemFit;
+import org.sunder.engine.physics.packing.ItemFit;
 
 /**
  * A load-out with what it does to each compartment that it fills, in words.

@@ -2,10 +2,10 @@ package org.sunder.page;
 
 import java.util.List;
 import org.sunder.airframe.Display;
-import org.sunder.engine.physics.FlightLoad;
-import org.sunder.engine.physics.LoadKind;
-import org.sunder.engine.physics.PinChoice;
-import org.sunder.engine.physics.PinsInFlight;
+import org.sunder.engine.physics.flight.FlightLoad;
+import org.sunder.engine.physics.flight.LoadKind;
+import org.sunder.engine.physics.flight.PinChoice;
+import org.sunder.engine.physics.flight.PinsInFlight;
 import org.sunder.engine.quantity.Mass;
 
 /**

@@ -16,7 +16,7 @@ import org.sunder.airframe.PinSheet;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.StoredPhysics;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.quantity.Quantity;
 
 /**

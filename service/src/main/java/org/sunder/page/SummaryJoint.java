@@ -11,9 +11,9 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.engine.learning.model.Outcome;
-import org.sunder.engine.physics.JointPhysics;
-import org.sunder.engine.physics.Retention;
 import org.sunder.engine.physics.Warning;
+import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.retention.Retention;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 

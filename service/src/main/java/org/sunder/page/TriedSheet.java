@@ -10,8 +10,8 @@ import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
 import org.sunder.advice.TriedChange;
 import org.sunder.airframe.Display;
-import org.sunder.engine.physics.JointPhysics;
 import org.sunder.engine.physics.Warning;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.picture.ChargeRuler;
 import org.sunder.picture.ChargeRulerPicture;
 

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.sunder.airframe.Display;
 import org.sunder.airframe.UnitSystem;
-import org.sunder.engine.physics.BayVents;
-import org.sunder.engine.physics.DrillSize;
 import org.sunder.engine.physics.Warning;
+import org.sunder.engine.physics.flight.BayVents;
+import org.sunder.engine.physics.flight.DrillSize;
 import org.sunder.engine.quantity.Pressure;
 
 /**

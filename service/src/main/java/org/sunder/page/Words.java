@@ -10,7 +10,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.sunder.airframe.Display;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
-import org.sunder.engine.physics.Containment;
+import org.sunder.engine.physics.packing.Containment;
 import org.sunder.engine.quantity.Quantity;
 
 /** Values as people read them. */

@@ -19,9 +19,9 @@ import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.airframe.StoredPhysics;
-import org.sunder.engine.physics.Content;
-import org.sunder.engine.physics.JointSetup;
-import org.sunder.engine.physics.PinsInFlight;
+import org.sunder.engine.physics.cavity.Content;
+import org.sunder.engine.physics.charge.JointSetup;
+import org.sunder.engine.physics.flight.PinsInFlight;
 import org.sunder.engine.quantity.Length;
 
 /** What is worked out of a joint's setup where it is asked: whether its pins hold in flight, and what a bay pushed in more does. */

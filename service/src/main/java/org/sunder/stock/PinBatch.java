@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.physics.PinStrength.MeasuredBatch;
-import org.sunder.engine.physics.PullTests;
+import org.sunder.engine.physics.retention.PinStrength.MeasuredBatch;
+import org.sunder.engine.physics.retention.PullTests;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.ForceUnit;
 

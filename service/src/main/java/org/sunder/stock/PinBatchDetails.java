@@ -1,7 +1,7 @@
 package org.sunder.stock;
 
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.physics.PinThread;
+import org.sunder.engine.physics.retention.PinThread;
 
 /**
  * What a flyer says about a batch of pins and may change.

@@ -5,7 +5,7 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.physics.PinThread;
+import org.sunder.engine.physics.retention.PinThread;
 
 /** What a flyer says about a batch of pins. */
 @Schema(description = "What a flyer says about a batch of shear pins.")

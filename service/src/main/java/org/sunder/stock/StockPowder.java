@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.physics.Powder;
+import org.sunder.engine.physics.charge.Powder;
 
 /**
  * A powder of the stock.

@@ -20,7 +20,7 @@ import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
 import org.sunder.airframe.UnitSystem;
-import org.sunder.engine.physics.FlightCase;
+import org.sunder.engine.physics.flight.FlightCase;
 
 /** What physics and log say, over HTTP. */
 @RestController

@@ -2,7 +2,7 @@ package org.sunder.advice.web;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.sunder.airframe.Display;
-import org.sunder.engine.physics.FlightAir;
+import org.sunder.engine.physics.flight.FlightAir;
 import org.sunder.engine.quantity.Pressure;
 
 /** The air of a flight. */

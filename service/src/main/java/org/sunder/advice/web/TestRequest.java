@@ -6,7 +6,7 @@ import jakarta.validation.constraints.Size;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.model.Outcome;
-import org.sunder.engine.physics.Containment;
+import org.sunder.engine.physics.packing.Containment;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Speed;
 import org.sunder.groundtest.Report;

@@ -11,7 +11,7 @@ import org.sunder.airframe.LoadOutFitView;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.StoredPhysics;
 import org.sunder.caution.CautionView;
-import org.sunder.engine.physics.JointPhysics;
+import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Volume;
 

@@ -8,20 +8,20 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.engine.quantity.Quantity;
 
 /** Collects faults, so that all are told at once. */
-final class Faults {
+public final class Faults {
 
     private final List<SetupFault> found = new ArrayList<>();
 
-    void add(String path, Object value, String detail, String allowed) {
+    public void add(String path, Object value, String detail, String allowed) {
         found.add(new SetupFault(path, String.valueOf(value), detail, allowed));
     }
 
-    void add(SetupFault fault) {
+    public void add(SetupFault fault) {
         found.add(fault);
     }
 
     /** A fault unless the quantity is absent or in range; true when it may be used. */
-    boolean range(String path, @Nullable Quantity<?> quantity, Range range) {
+    public boolean range(String path, @Nullable Quantity<?> quantity, Range range) {
         if (quantity == null || range.contains(quantity.si())) {
             return true;
         }
@@ -29,7 +29,7 @@ final class Faults {
         return false;
     }
 
-    boolean range(String path, double value, Range range) {
+    public boolean range(String path, double value, Range range) {
         if (range.contains(value)) {
             return true;
         }
@@ -37,18 +37,18 @@ final class Faults {
         return false;
     }
 
-    int size() {
+    public int size() {
         return found.size();
     }
 
-    void throwIfAny() {
+    public void throwIfAny() {
         if (!found.isEmpty()) {
             throw new UnsoundSetupException(found);
         }
     }
 
     /** The quantity as written, for people; cut to 34 digits. */
-    static String show(Quantity<?> quantity) {
+    public static String show(Quantity<?> quantity) {
         BigDecimal value = quantity.value();
         boolean readable = value.precision() <= MathContext.DECIMAL128.getPrecision();
         return (readable ? value : value.round(MathContext.DECIMAL128)) + " "

@@ -38,22 +38,22 @@ public final class SetupBounds {
     public static final double DOMAIN_PRESSURE = 1e6;
 
     /** Least retention in all, N; under it a joint falls open. */
-    static final double LEAST_RETENTION = 1;
+    public static final double LEAST_RETENTION = 1;
 
     private SetupBounds() {}
 
     /** Four significant digits, without an exponent for the sizes met here. */
-    static String brief(double value) {
+    public static String brief(double value) {
         return brief(value, new MathContext(4));
     }
 
     /** Three significant digits, for what nobody knows better. */
-    static String rough(double value) {
+    public static String rough(double value) {
         return brief(value, new MathContext(3));
     }
 
     /** As {@link #brief(double)}, never rounded up: for what must not be exceeded. */
-    static String briefDown(double value) {
+    public static String briefDown(double value) {
         return brief(value, new MathContext(4, RoundingMode.DOWN));
     }
 

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.engine.learning.posterior.OutcomeProbabilities;
-import org.sunder.engine.physics.Containment;
+import org.sunder.engine.physics.packing.Containment;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;
 import org.sunder.engine.quantity.Speed;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.physics.PinThread;
+import org.sunder.engine.physics.retention.PinThread;
 import org.sunder.engine.quantity.Force;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PullTest;

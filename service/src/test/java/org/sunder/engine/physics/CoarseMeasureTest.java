@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
+import org.sunder.engine.physics.charge.CoarseMeasure;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;
 

@@ -12,7 +12,13 @@ import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.sunder.engine.physics.PinStrength.MeasuredBatch;
+import org.sunder.engine.physics.charge.HarnessShock;
+import org.sunder.engine.physics.charge.MeasuredSpeed;
+import org.sunder.engine.physics.flight.DrillSize;
+import org.sunder.engine.physics.flight.DrillSizes;
+import org.sunder.engine.physics.retention.PinStrength.MeasuredBatch;
+import org.sunder.engine.physics.retention.PullTests;
+import org.sunder.engine.physics.retention.ShoulderCheck;
 import org.sunder.engine.quantity.Force;
 
 /** What a flyer measures: pulled pins, speeds, shoulders. Expected values are elementary mechanics and statistics. */

@@ -7,10 +7,13 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.sunder.engine.physics.CavitySegment.Cylinder;
-import org.sunder.engine.physics.CavitySegment.NoseCavity;
-import org.sunder.engine.physics.Content.Intrusion;
-import org.sunder.engine.physics.Content.Solid;
+import org.sunder.engine.physics.cavity.CavitySegment.Cylinder;
+import org.sunder.engine.physics.cavity.CavitySegment.NoseCavity;
+import org.sunder.engine.physics.cavity.Content.Intrusion;
+import org.sunder.engine.physics.cavity.Content.Solid;
+import org.sunder.engine.physics.cavity.TangentOgive;
+import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.charge.JointSetup;
 import org.sunder.engine.quantity.Volume;
 import org.sunder.engine.quantity.VolumeUnit;
 

@@ -8,9 +8,13 @@ import static org.sunder.engine.physics.Setups.mm;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.sunder.engine.physics.Content.Intrusion;
-import org.sunder.engine.physics.InsertionTable.Fits;
-import org.sunder.engine.physics.InsertionTable.FitsNot;
+import org.sunder.engine.physics.cavity.Content.Intrusion;
+import org.sunder.engine.physics.charge.BayShift;
+import org.sunder.engine.physics.charge.InsertionTable;
+import org.sunder.engine.physics.charge.InsertionTable.Fits;
+import org.sunder.engine.physics.charge.InsertionTable.FitsNot;
+import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.charge.JointSetup;
 
 class InsertionTest {
 

@@ -5,6 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.sunder.engine.physics.charge.CeilingSource;
+import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.charge.JointSetup;
+import org.sunder.engine.physics.charge.Limit;
+import org.sunder.engine.physics.charge.LogUncertainty;
+import org.sunder.engine.physics.charge.Separation;
 import org.sunder.engine.quantity.Speed;
 
 class JointPhysicsTest {

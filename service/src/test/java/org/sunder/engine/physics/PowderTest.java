@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.charge.Powder;
 
 /** The trade's constants, its short rule and the measurements of Noble & Abel must agree as stated. */
 class PowderTest {

@@ -2,10 +2,18 @@ package org.sunder.engine.physics;
 
 import java.math.BigDecimal;
 import java.util.List;
-import org.sunder.engine.physics.CavitySegment.Cylinder;
-import org.sunder.engine.physics.CavitySegment.NoseCavity;
-import org.sunder.engine.physics.Content.Fabric;
-import org.sunder.engine.physics.Content.Intrusion;
+import org.sunder.engine.physics.cavity.CavitySegment.Cylinder;
+import org.sunder.engine.physics.cavity.CavitySegment.NoseCavity;
+import org.sunder.engine.physics.cavity.Content.Fabric;
+import org.sunder.engine.physics.cavity.Content.Intrusion;
+import org.sunder.engine.physics.cavity.FabricMaterial;
+import org.sunder.engine.physics.cavity.TangentOgive;
+import org.sunder.engine.physics.charge.JointSetup;
+import org.sunder.engine.physics.charge.Limit;
+import org.sunder.engine.physics.charge.Powder;
+import org.sunder.engine.physics.retention.Fit;
+import org.sunder.engine.physics.retention.PinSet;
+import org.sunder.engine.physics.retention.PinThread;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.ForceUnit;
 import org.sunder.engine.quantity.Length;
@@ -16,32 +24,32 @@ import org.sunder.engine.quantity.Pressure;
 import org.sunder.engine.quantity.PressureUnit;
 
 /** Setups that the tests share. */
-final class Setups {
+public final class Setups {
 
     private Setups() {}
 
-    static Length mm(double value) {
+    public static Length mm(double value) {
         return new Length(BigDecimal.valueOf(value), LengthUnit.MILLIMETRE);
     }
 
-    static Length inches(double value) {
+    public static Length inches(double value) {
         return new Length(BigDecimal.valueOf(value), LengthUnit.INCH);
     }
 
-    static Mass grams(double value) {
+    public static Mass grams(double value) {
         return new Mass(BigDecimal.valueOf(value), MassUnit.GRAM);
     }
 
-    static Force newtons(double value) {
+    public static Force newtons(double value) {
         return new Force(BigDecimal.valueOf(value), ForceUnit.NEWTON);
     }
 
-    static Pressure kPa(double value) {
+    public static Pressure kPa(double value) {
         return new Pressure(BigDecimal.valueOf(value), PressureUnit.KILOPASCAL);
     }
 
     /** The nose of a 98 mm rocket, held by three M2.5 pins, with the main parachute in it. */
-    static JointSetup bittern() {
+    public static JointSetup bittern() {
         return new JointSetup(
                 mm(92),
                 List.of(new NoseCavity(new TangentOgive(), mm(92), mm(620), mm(40))),
@@ -59,11 +67,11 @@ final class Setups {
     }
 
     /** An empty tube of that inner diameter and length held by friction alone. */
-    static JointSetup tube(double diameter, double length, double fit) {
+    public static JointSetup tube(double diameter, double length, double fit) {
         return tube(diameter, length, List.of(), Fit.of(newtons(fit)));
     }
 
-    static JointSetup tube(double diameter, double length, List<PinSet> pins, Fit fit) {
+    public static JointSetup tube(double diameter, double length, List<PinSet> pins, Fit fit) {
         return new JointSetup(
                 mm(diameter),
                 List.of(new Cylinder(mm(diameter), mm(length))),

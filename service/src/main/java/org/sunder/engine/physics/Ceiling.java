@@ -1,9 +1,0 @@
-package org.sunder.engine.physics;
-
-/**
- * The charge that must never be exceeded.
- *
- * @param chargeKg kilograms
- * @param source where it comes from
- */
-public record Ceiling(double chargeKg, CeilingSource source) {}
