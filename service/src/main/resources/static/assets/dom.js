@@ -43,6 +43,11 @@ function symbol(name, css, box) {
   return svg;
 }
 
+/** A word that opens its sentence, which the page holds. */
+export function term(slug, words) {
+  return h('button', { type: 'button', class: 'term', popovertarget: 'about-' + slug }, words);
+}
+
 /** A picture that the service drew, as an element; texts in it were escaped where it was drawn. */
 export function parsed(svg) {
   return document.importNode(new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement, true);

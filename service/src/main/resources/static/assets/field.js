@@ -1,6 +1,6 @@
 // The field page: which joint, what to fire, what it did. Everything typed and saved is on the phone before it is anywhere else.
 
-import { announce, clock, h, parsed, sign } from './dom.js';
+import { announce, clock, h, parsed, sign, term } from './dom.js';
 import { outlook, pendingOf } from './plan.js';
 import { never, shown } from './decimal.js';
 import { drain, drainNow, entries, progress, unsent, watch } from './outbox.js';
@@ -71,7 +71,7 @@ async function fillList() {
   const groups = new Map();
   for (const joint of known) groups.set(joint.airframeId, [...(groups.get(joint.airframeId) || []), joint]);
   list.replaceChildren(...[...groups.values()].map((group) => h('section', {},
-    h('h2', {}, group[0].airframe),
+    h('h2', {}, group[0].airframe, group[0].example ? [' ', h('span', { class: 'badge example' }, 'invented')] : ''),
     h('ul', { class: 'choices' }, group.map((joint) => h('li', {}, link('/field/' + joint.id, { class: 'choice' },
       h('strong', {}, joint.name),
       h('span', {}, about(joint)))))))));
@@ -123,6 +123,7 @@ async function showJoint(id) {
   if (location.hash === '#flight') form.fly();
   view.replaceChildren(
     h('div', { class: 'head' }, h('h1', { tabindex: '-1' }, joint.airframe, ', ', joint.name), link('/field', { class: 'touch' }, 'All joints')),
+    joint.example ? h('div', { class: 'invented', role: 'note', 'aria-label': 'Example' }, h('p', {}, h('strong', {}, 'An invented rocket.'), ' Its charges are no charges for yours.')) : '',
     h('section', { id: 'next', 'aria-labelledby': 'next-title' }),
     form.element,
     h('section', { id: 'about' }),
@@ -143,7 +144,7 @@ async function fillJoint() {
   document.getElementById('next').replaceChildren(...nextParts(joint, next, read));
   document.getElementById('about').replaceChildren(...restsOn(joint));
   form.prefill(joint, next, freshness.state);
-  fillKept(known.filter((e) => e.jointId === id), joint.tests || [], joint.measure, (entry) => form.correct(entry));
+  fillKept(known.filter((e) => e.jointId === id), joint, (entry) => form.correct(entry));
 }
 
 const named = (mass, joint) => [h('span', { class: 'figure' }, shown(mass.value, joint.measure.value)), ' ', mass.unit];
@@ -159,7 +160,7 @@ function nextParts(joint, next, read) {
   else if (step.decision === 'stop') parts.push(title('Enough is known to fly'), h('p', { class: 'charge' }, named(step.flightCharge, joint)));
   else if (step.decision === 'state-limit') parts.push(title('State what the airframe withstands'));
   else parts.push(title('Change the setup'));
-  if (step.backup) parts.push(h('p', {}, 'Backup charge: ', named(step.backup, joint), step.backupProof ? (next.kind === 'advice' ? '. ' : ', ') + step.backupProof.text : ''));
+  if (step.backup) parts.push(h('p', {}, term('backup-charge', 'Backup charge'), ': ', named(step.backup, joint), step.backupProof ? (next.kind === 'advice' ? '. ' : ', ') + step.backupProof.text : ''));
   parts.push(h('p', { class: 'why' }, why(step, next)));
   if (next.kind === 'advice') parts.push(...ruler(joint));
   if (step.options && step.options.length) parts.push(h('ul', {}, step.options.map((option) => h('li', {}, option.text))));
@@ -192,9 +193,9 @@ function restsOn(joint) {
   const advice = joint.advice;
   if (!advice) return [];
   return [
-    h('p', {}, 'Never more than ', h('strong', {}, never(advice.ceiling.value, joint.measure.value), ' ', advice.ceiling.unit), ' here, whatever happens.'),
+    h('p', {}, 'Never more than ', h('strong', {}, never(advice.ceiling.value, joint.measure.value), ' ', advice.ceiling.unit), ' here, whatever happens: that is the ', term('ceiling', 'ceiling'), '.'),
     ...(joint.flags || []).filter((flag) => !ofCharges(joint, flag)).map((flag) => h('p', { class: 'notice' }, flag.text)),
-    h('p', { class: 'small' }, 'Setup revision ' + advice.basis.setupRevision + ', ' + tests(advice.basis.tests) + ' counted, evidence ' + advice.evidence
+    h('p', { class: 'small' }, 'Setup revision ' + advice.basis.setupRevision + ', ' + tests(advice.basis.tests) + ' counted, ', term('evidence', 'evidence'), ' ' + advice.evidence
       + '; as the service said at ' + clock(joint.at) + '.'),
   ];
 }

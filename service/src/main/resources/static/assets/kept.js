@@ -1,8 +1,8 @@
-// The tests of a joint that this phone saved, each with where it stands, in words.
+// The tests of a joint, whoever logged them: those that this phone saved with where each stands, and what else it knows of.
 
 import { announce, clock, h, mark } from './dom.js';
 import { shown } from './decimal.js';
-import { drainNow, drop, progress, undo } from './outbox.js';
+import { drainNow, drop, progress, takeBackElsewhere, undo } from './outbox.js';
 import { exportEntries } from './export.js';
 import { wordsOf } from './faults.js';
 
@@ -21,22 +21,25 @@ export function stateWords(entry) {
 }
 
 /**
- * Lists the tests of a joint, newest first: those that this phone saved, and what else the service knows.
+ * Lists the tests of a joint, newest first: those that this phone saved, and what else the service knows. Each can be taken back.
  *
- * @param others the last tests of all phones
- * @param measure step of charges
+ * @param entries what this phone keeps of the joint
+ * @param joint as this phone knows it, with the last tests of all phones
  * @param correct called with a refused entry that is to be corrected
  */
-export function fillKept(kept, others, measure, correct) {
-  const again = () => fillKept(kept, others, measure, correct);
+export function fillKept(entries, joint, correct) {
+  const again = () => fillKept(entries, joint, correct);
+  const kept = entries.filter((entry) => !entry.elsewhere);
+  const voids = new Map(entries.filter((entry) => entry.elsewhere).map((entry) => [entry.testId, entry]));
   const own = new Set(kept.map((entry) => entry.testId));
-  const rest = others.filter((test) => !own.has(test.id));
+  const rest = (joint.tests || []).filter((test) => !own.has(test.id));
   const section = document.getElementById('kept');
   const focused = document.activeElement && document.activeElement.id;
   section.replaceChildren(
     h('h2', { id: 'kept-title' }, 'Tests from this phone'),
     kept.length === 0 ? h('p', {}, 'None yet.') : h('ol', { class: 'kept' }, [...kept].reverse().map((entry) => keptItem(entry, correct, again))),
-    ...(rest.length === 0 ? [] : [h('h2', {}, 'Tests logged elsewhere'), h('ol', { class: 'kept elsewhere' }, rest.map((test) => otherItem(test, measure)))]));
+    ...(rest.length === 0 ? [] : [h('h2', {}, 'Tests logged elsewhere'), h('ol', { class: 'kept elsewhere' }, rest.map((test) => otherItem(test, voids.get(test.id), joint, again)))]),
+    kept.length + rest.length === 0 ? '' : h('p', { class: 'small' }, 'Times are those of this phone’s clock.'));
   if (focused && focused.startsWith('undo-')) {
     const same = document.getElementById(focused);
     if (same) same.focus();
@@ -51,13 +54,19 @@ function keptItem(entry, correct, again) {
     h('p', { class: 'state' }, stateWords(entry)),
     entry.state === 'refused' ? refusal(entry, correct) : null,
     entry.surprise ? h('div', { class: 'surprise' }, h('p', {}, 'This outcome was hardly expected. Before you believe it:'), h('ul', {}, entry.surprise.questions.map((q) => h('li', {}, q)))) : null,
-    entry.state !== 'refused' && !back ? takeBack(entry, again) : null);
+    entry.state !== 'refused' && !back ? takeBack(entry.key, (reason) => undo(entry.key, reason), again) : null);
 }
 
-function otherItem(test, measure) {
-  return h('li', { class: 'other' },
-    h('p', {}, mark(test.counted ? test.outcome : 'void'), ' ', test.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, shown(test.charge.value, measure.value) + ' ' + test.charge.unit), ' ', test.outcome, test.damaged ? ', it broke something' : '', ', ' + clock(test.firedAt)),
-    test.counted ? null : h('p', { class: 'state' }, 'Void: ' + (test.marks.length ? test.marks[test.marks.length - 1].reason : test.finding || 'not counted')));
+/** A test of another phone; what this phone said of it stands until the service has told of it since. */
+function otherItem(test, said, joint, again) {
+  const told = said && said.undo.state === 'done' && joint.at > said.undo.at;
+  const back = said && !told && said.undo.state !== 'refused';
+  const state = said && !told ? stateWords(said)
+    : test.counted ? null : 'Void: ' + (test.marks.length ? test.marks[test.marks.length - 1].reason : test.finding || 'not counted');
+  return h('li', { class: 'other', 'data-test': test.id },
+    h('p', {}, mark(test.counted && !back ? test.outcome : 'void'), ' ', test.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, shown(test.charge.value, joint.measure.value) + ' ' + test.charge.unit), ' ', test.outcome, test.damaged ? ', it broke something' : '', ', ' + clock(test.firedAt)),
+    state ? h('p', { class: 'state' }, state) : null,
+    test.counted && !back ? takeBack('void-' + test.id, (reason) => takeBackElsewhere(test, joint, reason), again) : null);
 }
 
 function refusal(entry, correct) {
@@ -83,17 +92,23 @@ export function faultWords(fault) {
   return (name ? name + ': ' : '') + wordsOf(fault);
 }
 
-function takeBack(entry, again) {
-  if (!undoing || undoing.key !== entry.key) {
-    return h('button', { type: 'button', id: 'undo-' + entry.key, onclick: () => { undoing = { key: entry.key, reason: 'entered by mistake' }; again(); } }, 'Undo this entry');
+/**
+ * A button that asks for the reason, and then takes back.
+ *
+ * @param key which test is meant
+ * @param act takes it back for a reason; tells how
+ */
+function takeBack(key, act, again) {
+  if (!undoing || undoing.key !== key) {
+    return h('button', { type: 'button', id: 'undo-' + key, onclick: () => { undoing = { key, reason: 'entered by mistake' }; again(); } }, 'Undo this entry');
   }
   return h('form', {
     class: 'undo',
     onsubmit: async (event) => {
       event.preventDefault();
-      const { key, reason } = undoing;
+      const { reason } = undoing;
       undoing = null;
-      const how = await undo(key, reason.trim() || 'entered by mistake');
+      const how = await act(reason.trim() || 'entered by mistake');
       announce(how === 'removed' ? 'Removed from this phone; it was never sent.' : 'Taken back; it stays in the log as void.');
       drainNow();
     },

@@ -69,6 +69,16 @@ export async function undo(key, reason) {
   return 'void';
 }
 
+/** Takes back a test that this phone did not log: its void is written down here and sent as everything else is. */
+export async function takeBackElsewhere(test, joint, reason) {
+  await write(['outbox'], ([outbox]) => outbox.put({
+    key: 'void-' + test.id, elsewhere: true, testId: test.id, jointId: joint.id, title: joint.airframe + ', ' + joint.name, order: Date.now(), body: null,
+    state: 'stored', attempts: 0, undo: { reason, state: 'waiting' },
+  }));
+  changed();
+  return 'void';
+}
+
 /** Whether something of an entry has not reached the service. */
 export function unsent(entry) {
   return entry.state === 'waiting' || entry.state === 'refused' || Boolean(entry.undo && entry.undo.state === 'waiting');
@@ -197,7 +207,7 @@ async function takeBack(entry) {
   }
   // Refused means that it is void already, perhaps by an answer that was lost.
   const state = answer.ok || answer.status === 409 ? 'done' : 'refused';
-  await change('outbox', entry.key, (e) => e && { ...e, undo: { ...e.undo, state, detail: state === 'refused' ? answer.body.detail : null } });
+  await change('outbox', entry.key, (e) => e && { ...e, undo: { ...e.undo, state, at: new Date().toISOString(), detail: state === 'refused' ? answer.body.detail : null } });
   return null;
 }
 

@@ -32,6 +32,7 @@ class FieldPages {
     @ModelAttribute
     void caution(Model model) {
         model.addAttribute("beforeFiring", Caution.beforeFiring());
+        model.addAttribute("terms", Term.AT_THE_FIELD);
     }
 
     @GetMapping(path = "/field", produces = MediaType.TEXT_HTML_VALUE)

@@ -60,7 +60,8 @@ class OfflineWorker {
     @SafeVarargs
     private static String version(List<Resource>... lists) throws IOException {
         MessageDigest digest = sha256();
-        digest.update(Caution.beforeFiring().getBytes(StandardCharsets.UTF_8)); // the kept page says it
+        digest.update(Caution.beforeFiring().getBytes(StandardCharsets.UTF_8)); // the kept page says it, and these
+        digest.update(Term.AT_THE_FIELD.toString().getBytes(StandardCharsets.UTF_8));
         for (List<Resource> list : lists) {
             for (Resource resource : list) {
                 digest.update(resource.getContentAsByteArray());

@@ -279,6 +279,11 @@ record Term(
                     "A hole that lets a compartment or the bay follow the air outside.",
                     "Keep it open; the flight sheet works out those of the bay."));
 
+    /** Those that the page at the field explains: it keeps them on the phone. */
+    static final List<Term> AT_THE_FIELD = OURS.stream()
+            .filter(term -> List.of("evidence", "ceiling", "backup-charge").contains(term.slug()))
+            .toList();
+
     private static Term of(String slug, String name, String meaning, String advice) {
         return new Term(slug, name, meaning, null, advice);
     }

@@ -74,9 +74,14 @@ class ExampleTest {
         String real = client.airframe();
         assertThat(page(real.replace("/api", ""))).doesNotContain("An invented rocket.");
         assertThat(page("/").split("An invented rocket.", -1)).hasSize(2);
-        assertThat(page("/api/joints/" + joint + "/ladder")).contains("(example)");
+        assertThat(page("/api/joints/" + joint + "/ladder")).contains("(example)", "An invented rocket.");
         assertThat(page("/fleet")).contains("(example)");
-        assertThat(client.get("/api/field-kit").raw().body()).contains("(example)");
+        String ours = client.post(real + "/joints", Samples.JOINT).header("Location");
+        assertThat(page(ours + "/ladder")).doesNotContain("An invented rocket.");
+        assertThat(client.get("/api/field-kit").body().path("joints"))
+                .hasSize(3)
+                .allSatisfy(one -> assertThat(one.path("example").asBoolean())
+                        .isEqualTo(one.path("airframe").asString().contains("(example)")));
         assertThat(csv()).contains("(example)");
         var renamed = client.put("/api" + EXAMPLE, Samples.AIRFRAME, "If-Match", "*");
         assertThat(renamed.status()).isEqualTo(409);

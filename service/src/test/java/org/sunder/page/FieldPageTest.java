@@ -365,6 +365,41 @@ class FieldPageTest extends AtAJoint {
 
     @Test
     @InThoroughRuns
+    void takesBackATestThatAnotherPhoneLogged() {
+        client.post(joint + "/ground-tests", Samples.test("0.85", "none"));
+        openJoint();
+        String after = phone.text(".charge");
+        weather.turns(Sky.DOWN);
+        phone.click(".other button[id^=undo-]");
+        phone.type("#undo-reason", "the igniter failed");
+        phone.click(".undo button");
+        phone.says(".other .state", "Taking it back is saved on this phone, not sent yet");
+        phone.says("#unsent", "1 test is not sent yet");
+        weather.turns(Sky.CLEAR);
+        phone.sendWhatWaits();
+        phone.says(".other .state", "Void: the igniter failed");
+        assertThat(phone.all(".other button")).isEmpty();
+        assertThat(tests().get(0).path("marks").get(0).path("reason").asString())
+                .isEqualTo("the igniter failed");
+        phone.says("#unsent", "Nothing waits to be sent");
+        phone.until(
+                "the charge of a joint with no test", d -> phone.text(".charge").equals(after) ? null : true);
+    }
+
+    @Test
+    @InThoroughRuns
+    void saysWhatHeldThePowder() {
+        openJoint();
+        phone.click("#report summary");
+        phone.script("const f = document.getElementById('containment'); f.value = 'vial';"
+                + " f.dispatchEvent(new Event('input', {bubbles: true}))");
+        log("none");
+        phone.says(".state", SENT);
+        assertThat(tests().get(0).path("containment").asString()).isEqualTo("vial");
+    }
+
+    @Test
+    @InThoroughRuns
     void voidsASlipWhoseAnswerWasLost() {
         openJoint();
         weather.turns(Sky.ANSWERS_LOST);

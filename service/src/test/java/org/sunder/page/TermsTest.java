@@ -3,6 +3,8 @@ package org.sunder.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -45,13 +47,27 @@ class TermsTest extends OneJoint {
 
     @Test
     void whatAPageUnderlinesItExplains() {
-        for (String path : new String[] {joint + "/plan", airframe, airframe + "/flight-day", "/fleet"}) {
+        for (String path :
+                new String[] {joint + "/plan", airframe, airframe + "/flight-day", "/fleet", "/", "/stock"}) {
             String text = read(page(path));
             List<String> opened =
                     OPENS.matcher(text).results().map(match -> match.group(1)).toList();
             assertThat(opened).as(path).isNotEmpty();
             assertThat(opened).as(path).allSatisfy(id -> assertThat(text).contains("id=\"" + id + "\""));
         }
+    }
+
+    /** What its module underlines is in the page that a phone keeps. */
+    @Test
+    void thePageAtTheFieldKeepsTheWordsThatItExplains() throws IOException {
+        String module = Files.readString(Path.of("src/main/resources/static/assets/field.js"));
+        List<String> underlined = Pattern.compile("term\\('([^']*)'")
+                .matcher(module)
+                .results()
+                .map(match -> match.group(1))
+                .toList();
+        String page = read("/field");
+        assertThat(underlined).isNotEmpty().allSatisfy(slug -> assertThat(page).contains("id=\"about-" + slug + "\""));
     }
 
     @Test

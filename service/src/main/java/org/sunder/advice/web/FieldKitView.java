@@ -33,6 +33,10 @@ record FieldKitView(
             UUID id,
             UUID airframeId,
             @Schema(example = "Bittern") String airframe,
+
+            @Schema(description = "Whether it is the invented rocket to look around in.", example = "false")
+            boolean example,
+
             UnitSystem units,
             @Schema(example = "nose to bay") String name,
             DeploymentEvent event,
@@ -65,6 +69,7 @@ record FieldKitView(
                 joint.joint().id(),
                 joint.airframe().id(),
                 joint.airframe().name(),
+                joint.airframe().example(),
                 joint.airframe().units(),
                 joint.joint().name(),
                 joint.joint().event(),

@@ -15,6 +15,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.advice.Advising;
 import org.sunder.advice.LadderAdvice;
+import org.sunder.airframe.Airframe;
+import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
 import org.sunder.engine.learning.model.Outcome;
 import org.thymeleaf.ITemplateEngine;
@@ -29,10 +31,12 @@ class LadderController {
     private static final String RANGE = "1 to 4";
 
     private final Advising advising;
+    private final Airframes airframes;
     private final ITemplateEngine templates;
 
-    LadderController(Advising advising, ITemplateEngine templates) {
+    LadderController(Advising advising, Airframes airframes, ITemplateEngine templates) {
         this.advising = advising;
+        this.airframes = airframes;
         this.templates = templates;
     }
 
@@ -67,6 +71,7 @@ class LadderController {
         LadderView ladder = LadderViews.of(advice);
         Context context = new Context(Locale.ROOT);
         context.setVariable("ladder", ladder);
+        context.setVariable("example", airframes.getJoint(id).airframeId().equals(Airframe.EXAMPLE));
         context.setVariable(
                 "never", Display.words(Display.never(advice.ceiling().chargeKg(), advice.measure())));
         context.setVariable("picture", LadderPicture.of(ladder));
