@@ -3,7 +3,7 @@ import { beforeEach, test } from 'node:test';
 import { answered, asked, forget, module, portal, service, timers } from './browser.js';
 import { ofKit, report } from './samples.js';
 
-const { drain, drainNow, drop, entries, newKey, progress, save, undo, unsent } = await module('outbox');
+const { drain, drainNow, drop, entries, newKey, progress, save, takeBackElsewhere, undo, unsent } = await module('outbox');
 const { get, write } = await module('store');
 const { refresh } = await module('known');
 
@@ -224,4 +224,24 @@ test('keys are of 128 random bits', () => {
   const keys = new Set(Array.from({ length: 1000 }, newKey));
   assert.equal(keys.size, 1000);
   for (const key of keys) assert.match(key, /^field-[0-9a-f]{32}$/);
+});
+
+test('a test of another phone is taken back by its void alone, once, and waits where there is no network', async () => {
+  let down = true;
+  keeping(() => { if (down) throw new TypeError('no network'); return null; });
+  const joint = { id: 'j', airframe: 'Bittern', name: 'nose to bay' };
+  await takeBackElsewhere({ id: 't7' }, joint, 'the igniter failed');
+  await takeBackElsewhere({ id: 't7' }, joint, 'the igniter failed');
+  await drainNow();
+  assert.equal(unsent(await only()), true);
+  assert.match(progress.trouble, /cannot be reached/);
+  down = false;
+  await drainNow();
+  const sent = posts().filter((q) => q.path.endsWith('/void'));
+  assert.deepEqual(sent.slice(-1).map((q) => [q.path, q.body]), [['/api/ground-tests/t7/void', '{"reason":"the igniter failed"}']]);
+  assert.deepEqual(posts().filter((q) => !q.path.endsWith('/void')), []);
+  assert.equal((await only()).undo.state, 'done');
+  assert.ok((await only()).undo.at);
+  assert.equal(unsent(await only()), false);
+  await refresh();
 });

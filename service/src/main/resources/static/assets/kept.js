@@ -57,16 +57,26 @@ function keptItem(entry, correct, again) {
     entry.state !== 'refused' && !back ? takeBack(entry.key, (reason) => undo(entry.key, reason), again) : null);
 }
 
-/** A test of another phone; what this phone said of it stands until the service has told of it since. */
+/**
+ * Where a test of another phone stands: whether it counts, and that in words where there is something to say. What this phone
+ * said of it holds until the service has told of it since.
+ *
+ * @param said the void that this phone wrote down, or undefined
+ * @param at when the service told of the test
+ */
+export function elsewhereStands(test, said, at) {
+  if (said && !(said.undo.state === 'done' && at > said.undo.at)) return { counts: test.counted && said.undo.state === 'refused', words: stateWords(said) };
+  if (test.counted) return { counts: true, words: null };
+  const last = test.marks[test.marks.length - 1];
+  return { counts: false, words: 'Void: ' + (last ? last.reason : test.finding || 'not counted') };
+}
+
 function otherItem(test, said, joint, again) {
-  const told = said && said.undo.state === 'done' && joint.at > said.undo.at;
-  const back = said && !told && said.undo.state !== 'refused';
-  const state = said && !told ? stateWords(said)
-    : test.counted ? null : 'Void: ' + (test.marks.length ? test.marks[test.marks.length - 1].reason : test.finding || 'not counted');
+  const { counts, words } = elsewhereStands(test, said, joint.at);
   return h('li', { class: 'other', 'data-test': test.id },
-    h('p', {}, mark(test.counted && !back ? test.outcome : 'void'), ' ', test.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, shown(test.charge.value, joint.measure.value) + ' ' + test.charge.unit), ' ', test.outcome, test.damaged ? ', it broke something' : '', ', ' + clock(test.firedAt)),
-    state ? h('p', { class: 'state' }, state) : null,
-    test.counted && !back ? takeBack('void-' + test.id, (reason) => takeBackElsewhere(test, joint, reason), again) : null);
+    h('p', {}, mark(counts ? test.outcome : 'void'), ' ', test.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, shown(test.charge.value, joint.measure.value) + ' ' + test.charge.unit), ' ', test.outcome, test.damaged ? ', it broke something' : '', ', ' + clock(test.firedAt)),
+    words ? h('p', { class: 'state' }, words) : null,
+    counts ? takeBack('void-' + test.id, (reason) => takeBackElsewhere(test, joint, reason), again) : null);
 }
 
 function refusal(entry, correct) {

@@ -3,38 +3,14 @@ package org.sunder.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
-import java.net.http.HttpClient;
-import java.net.http.HttpResponse;
 import java.util.UUID;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.sunder.Client;
-import org.sunder.EmptyLog;
 import org.sunder.Samples;
-import org.sunder.ServiceTest;
 import org.sunder.caution.Caution;
 import tools.jackson.databind.JsonNode;
 
 /** What the range safety officer gets to read and to sign. */
-@ServiceTest
-class SummaryTest {
-
-    @Autowired
-    Client client;
-
-    @Autowired
-    EmptyLog emptyLog;
-
-    private String airframe;
-    private String joint;
-
-    @BeforeEach
-    void anAirframe() {
-        emptyLog.empty();
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
-    }
+class SummaryTest extends OneJoint {
 
     @Test
     void aJointWithNoTestSaysThatItIsNotToBeFlown() {
@@ -67,14 +43,15 @@ class SummaryTest {
     void whatIsNotStatedIsSaidSo() {
         String bare = client.post("/api/airframes", "{\"name\":\"Teal\",\"units\":\"us\"}")
                 .header("Location");
-        assertThat(page(bare)).contains("This rocket has no joint yet", "Outer diameter <strong>not stated</strong>");
+        assertThat(summary(bare))
+                .contains("This rocket has no joint yet", "Outer diameter <strong>not stated</strong>");
         client.post(
                 bare + "/joints",
                 Samples.JOINT
                         .replace("\"event\":\"main\"", "\"event\":\"other\"")
                         .replaceAll("\"forwardMass\".*\\s*\"ceiling\":\\{\"gaugePressure\".*", "")
                         .replaceAll("\\s*\"measure\"", "\"measure\""));
-        assertThat(page(bare))
+        assertThat(summary(bare))
                 .contains("for what is not stated", "not stated ahead of it, not stated behind it")
                 .contains("none given: three times the threshold pressure", "lbf");
     }
@@ -98,10 +75,11 @@ class SummaryTest {
 
     @Test
     void theRocketAndItsFlightDayLeadThere() {
-        String link = "href=\"" + airframe.replace("/api", "") + "/summary\"";
-        assertThat(sent(airframe.replace("/api", "")).body()).contains(link);
-        assertThat(sent(airframe.replace("/api", "") + "/flight-day").body()).contains(link);
-        assertThat(sent("/airframes/" + UUID.randomUUID() + "/summary").statusCode())
+        String link = "href=\"" + page(airframe) + "/summary\"";
+        assertThat(read(page(airframe))).contains(link);
+        assertThat(read(page(airframe) + "/flight-day")).contains(link);
+        assertThat(client.get("/airframes/" + UUID.randomUUID() + "/summary", "Accept", "text/html")
+                        .status())
                 .isEqualTo(404);
     }
 
@@ -124,20 +102,10 @@ class SummaryTest {
     }
 
     private String summary() {
-        return page(airframe);
+        return summary(airframe);
     }
 
-    private String page(String of) {
-        var answer = sent(of.replace("/api", "") + "/summary");
-        assertThat(answer.statusCode()).isEqualTo(200);
-        return answer.body();
-    }
-
-    private HttpResponse<String> sent(String path) {
-        return HttpClient.newHttpClient()
-                .sendAsync(
-                        client.request(path, "Accept", "text/html,*/*;q=0.8").build(),
-                        HttpResponse.BodyHandlers.ofString())
-                .join();
+    private String summary(String of) {
+        return read(page(of) + "/summary");
     }
 }

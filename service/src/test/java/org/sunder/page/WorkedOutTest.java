@@ -4,37 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.net.http.HttpClient;
-import java.net.http.HttpResponse;
 import java.util.UUID;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.sunder.Client;
-import org.sunder.EmptyLog;
 import org.sunder.Samples;
-import org.sunder.ServiceTest;
 import tools.jackson.databind.JsonNode;
 
 /** What a joint's pages work out where it is asked: the same numbers as the checks of the API, and each fault at its field. */
-@ServiceTest
-class WorkedOutTest {
-
-    @Autowired
-    Client client;
-
-    @Autowired
-    EmptyLog emptyLog;
-
-    private String airframe;
-    private String joint;
-
-    @BeforeEach
-    void aJoint() {
-        emptyLog.empty();
-        airframe = client.post("/api/airframes", Samples.AIRFRAME).header("Location");
-        joint = client.post(airframe + "/joints", Samples.JOINT).header("Location");
-    }
+class WorkedOutTest extends OneJoint {
 
     @Test
     void thePinsAreHeldAgainstTheFlightAsTheCheckDoes() {
@@ -45,42 +21,42 @@ class WorkedOutTest {
                                 + "\"eventAltitude\":{\"value\":3300,\"unit\":\"m\"}},"
                                 + "\"jerk\":{\"mass\":{\"value\":0.9,\"unit\":\"kg\"},\"deceleration\":{\"value\":20,\"unit\":\"g0\"}}}}")
                 .body();
-        String page = page("/pins-in-flight?site=300&event=3000&jerkMass=0,9&jerk=20");
-        assertThat(page)
+        String text = shown("/pins-in-flight?site=300&event=3000&jerkMass=0,9&jerk=20");
+        assertThat(text)
                 .contains(check.path("holds").asBoolean() ? "They hold" : "They do not hold well enough")
                 .contains("air trapped in the compartment", "the jerk of the other event", "still pushes")
                 .contains("The pins surely hold " + brief(check.path("holdingForce")))
                 .contains(brief(check.path("worst")))
                 .contains(check.at("/smallest/count").asString() + " pin")
                 .contains("Nobody stands in line with either end", "not a charge to fire or to fly");
-        assertThat(page("/pins-in-flight"))
+        assertThat(shown("/pins-in-flight"))
                 .contains("3 × M2.5, setup revision 1")
                 .doesNotContain("They hold", "They do");
     }
 
     @Test
     void whatIsWrongOfAFlightStandsAtItsField() {
-        String page =
-                page("/pins-in-flight?event=abc&forwardDrag=20&jerkMass=9000&jerk=20&holes=2,5&hole=5&ascent=200");
-        assertThat(fault(page, "event")).isEqualTo("Type a number, such as 300.");
-        assertThat(fault(page, "aftDrag")).isEqualTo("Both drags are needed.");
-        assertThat(fault(page, "holes")).isEqualTo("Type a whole number, such as 3.");
-        assertThat(page).contains("value=\"abc\"", "value=\"2,5\"").doesNotContain("They hold", "They do not");
-        String bounds = page("/pins-in-flight?event=3000&jerkMass=9000&jerk=20&margin=0,5");
+        String text =
+                shown("/pins-in-flight?event=abc&forwardDrag=20&jerkMass=9000&jerk=20&holes=2,5&hole=5&ascent=200");
+        assertThat(fault(text, "event")).isEqualTo("Type a number, such as 300.");
+        assertThat(fault(text, "aftDrag")).isEqualTo("Both drags are needed.");
+        assertThat(fault(text, "holes")).isEqualTo("Type a whole number, such as 3.");
+        assertThat(text).contains("value=\"abc\"", "value=\"2,5\"").doesNotContain("They hold", "They do not");
+        String bounds = shown("/pins-in-flight?event=3000&jerkMass=9000&jerk=20&margin=0,5");
         assertThat(fault(bounds, "jerkMass")).isEqualTo("Allowed: 1 g to 1000 kg.");
         assertThat(fault(bounds, "margin")).isEqualTo("Allowed: 1 to 10.");
-        assertThat(fault(page("/pins-in-flight?site=300"), "event")).contains("needed");
-        assertThat(fault(page("/pins-in-flight?event=3000&holes=3"), "hole")).contains("Vent holes need");
-        assertThat(fault(page("/pins-in-flight?event=90000"), "event")).isEqualTo("Allowed: -1000 to 32000 m.");
+        assertThat(fault(shown("/pins-in-flight?site=300"), "event")).contains("needed");
+        assertThat(fault(shown("/pins-in-flight?event=3000&holes=3"), "hole")).contains("Vent holes need");
+        assertThat(fault(shown("/pins-in-flight?event=90000"), "event")).isEqualTo("Allowed: -1000 to 32000 m.");
         setup(Samples.SETUP.replaceFirst("\"aftMass\":\\{[^}]*\\},", ""));
-        assertThat(fault(page("/pins-in-flight?forwardDrag=20&aftDrag=90"), "forwardDrag"))
+        assertThat(fault(shown("/pins-in-flight?forwardDrag=20&aftDrag=90"), "forwardDrag"))
                 .contains("state the masses of both parts");
     }
 
     @Test
     void aJointWithoutPinsHasNoneToCount() {
         setup(Samples.SETUP.replaceFirst("\"pins\":\\[[^]]*\\],", "").replace("\"value\":15", "\"value\":150"));
-        assertThat(page("/pins-in-flight?event=3000"))
+        assertThat(shown("/pins-in-flight?event=3000"))
                 .contains("This joint has no pins")
                 .doesNotContain("<form");
     }
@@ -89,8 +65,8 @@ class WorkedOutTest {
     void theDepthOfTheBayIsWorkedOutForBothSides() {
         String other = client.post(airframe + "/joints", Samples.JOINT.replace("nose to bay", "bay to booster"))
                 .header("Location");
-        String page = page("/depth");
-        assertThat(page)
+        String text = shown("/depth");
+        assertThat(text)
                 .contains("bay pushed in is 45 mm in now", "goes into the other side, bay to booster")
                 .contains(
                         "45 mm</span><small> (now)</small>",
@@ -104,25 +80,25 @@ class WorkedOutTest {
                                 + "\"to\":{\"value\":40,\"unit\":\"mm\"},\"steps\":11}")
                 .body()
                 .path("rows");
-        String asked = page("/depth?to=40&other=none");
+        String asked = shown("/depth?to=40&other=none");
         assertThat(asked).doesNotContain("goes into the other side");
         for (JsonNode row : rows) {
             assertThat(asked).contains(brief(row.path("freeVolume")));
         }
-        assertThat(page("/depth?from=100&to=200"))
+        assertThat(shown("/depth?from=100&to=200"))
                 .as("deeper than the other side lets go")
                 .contains("out of it");
-        assertThat(page(other, "/depth")).contains("goes into the other side, nose to bay");
+        assertThat(read(page(other) + "/depth")).contains("goes into the other side, nose to bay");
     }
 
     @Test
     void whatIsWrongOfADepthStandsAtItsField() {
-        String page = page("/depth?from=x&to=6000");
-        assertThat(fault(page, "from")).isEqualTo("Type a number, such as 300.");
-        assertThat(fault(page, "to")).isEqualTo("Allowed: 0 to 5 m.");
-        assertThat(page).contains("value=\"x\"", "value=\"6000\"").doesNotContain("As a table");
-        assertThat(fault(page("/depth?from=50&to=40"), "to")).contains("more than the least depth");
-        assertThat(page("/depth?to=2000&other=none"))
+        String text = shown("/depth?from=x&to=6000");
+        assertThat(fault(text, "from")).isEqualTo("Type a number, such as 300.");
+        assertThat(fault(text, "to")).isEqualTo("Allowed: 0 to 5 m.");
+        assertThat(text).contains("value=\"x\"", "value=\"6000\"").doesNotContain("As a table");
+        assertThat(fault(shown("/depth?from=50&to=40"), "to")).contains("more than the least depth");
+        assertThat(shown("/depth?to=2000&other=none"))
                 .as("past the end of the nose")
                 .contains(">none</td>");
     }
@@ -130,16 +106,18 @@ class WorkedOutTest {
     @Test
     void aJointThatNothingIsPushedInAtSaysSo() {
         setup(Samples.SETUP.replaceFirst("\\{\"name\":\"bay pushed in\".*\\}\\},", ""));
-        assertThat(page("/depth"))
+        assertThat(shown("/depth"))
                 .contains("Nothing is pushed in at this joint")
                 .doesNotContain("<form", "As a table");
     }
 
     @Test
     void theJointLeadsToBoth() {
-        assertThat(page("/plan")).contains("/pins-in-flight\"", "/depth\"");
+        assertThat(shown("/plan")).contains("/pins-in-flight\"", "/depth\"");
         for (String path : new String[] {"/pins-in-flight", "/depth"}) {
-            assertThat(sent("/joints/" + UUID.randomUUID() + path).statusCode()).isEqualTo(404);
+            assertThat(client.get("/joints/" + UUID.randomUUID() + path, "Accept", "text/html")
+                            .status())
+                    .isEqualTo(404);
         }
     }
 
@@ -156,25 +134,11 @@ class WorkedOutTest {
                         .toPlainString() + " " + quantity.path("unit").asString();
     }
 
-    private static String fault(String page, String field) {
-        return page.replaceAll("(?s).*id=\"" + field + "-fault\">([^<]*)<.*", "$1");
+    private static String fault(String text, String field) {
+        return text.replaceAll("(?s).*id=\"" + field + "-fault\">([^<]*)<.*", "$1");
     }
 
-    private String page(String path) {
-        return page(joint, path);
-    }
-
-    private String page(String of, String path) {
-        var answer = sent(of.replace("/api", "") + path);
-        assertThat(answer.statusCode()).as(path).isEqualTo(200);
-        return answer.body();
-    }
-
-    private HttpResponse<String> sent(String path) {
-        return HttpClient.newHttpClient()
-                .sendAsync(
-                        client.request(path, "Accept", "text/html,*/*;q=0.8").build(),
-                        HttpResponse.BodyHandlers.ofString())
-                .join();
+    private String shown(String path) {
+        return read(page(joint) + path);
     }
 }
