@@ -115,11 +115,12 @@ class PutAwayPages extends Pages {
 
     private Away away(Airframe airframe) {
         int joints = airframes.jointsOf(airframe.id()).size();
-        return new Away(
-                airframe.id(),
-                airframe.name(),
-                Words.of(Objects.requireNonNull(airframe.archivedAt())),
-                joints == 1 ? "1 joint" : joints + " joints");
+        String words = switch (joints) {
+            case 0 -> "no joint";
+            case 1 -> "1 joint";
+            default -> joints + " joints";
+        };
+        return new Away(airframe.id(), airframe.name(), Words.of(Objects.requireNonNull(airframe.archivedAt())), words);
     }
 
     private ModelAndView ask(Joint joint, boolean again, HttpStatusCode status) {

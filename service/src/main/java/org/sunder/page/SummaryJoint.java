@@ -120,7 +120,7 @@ record SummaryJoint(
         }
         String all = tests.size() == 1 ? "1 firing logged" : tests.size() + " firings logged";
         String left = counted == tests.size() ? "" : ", " + (tests.size() - counted) + " not counted";
-        return all + left + ". Of the " + counted + " that count, "
+        return all + left + ". Of those that count, "
                 + String.join(
                         ", ",
                         Stream.of(Outcome.SEPARATED, Outcome.PARTIAL, Outcome.NONE)
