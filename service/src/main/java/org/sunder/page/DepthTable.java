@@ -1,9 +1,11 @@
 package org.sunder.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.Display;
 import org.sunder.engine.physics.cavity.Content;
@@ -17,10 +19,11 @@ import org.sunder.engine.quantity.Mass;
  * What a bay between two compartments leaves of each, depth by depth: as much as it comes out of one it goes into the other.
  *
  * @param rows one a depth
+ * @param stuck what is in the way where the bay cannot go on, once a compartment
  * @param volumes picture of the free volumes
  * @param charges picture of the handbook charges
  */
-record DepthTable(List<Row> rows, String volumes, String charges) {
+record DepthTable(List<Row> rows, List<String> stuck, String volumes, String charges) {
 
     private static final double NOTHING = 1e-9; // m
     private static final int DIGITS = 9;
@@ -41,7 +44,7 @@ record DepthTable(List<Row> rows, String volumes, String charges) {
         }
     }
 
-    /** A compartment at a depth; where the bay cannot be there, the volume says why and there is no charge. */
+    /** A compartment at a depth; where the bay cannot be there, it says so and there is no charge. */
     record Cell(String depth, String volume, String charge) {}
 
     /**
@@ -69,6 +72,7 @@ record DepthTable(List<Row> rows, String volumes, String charges) {
         String unit = display.volume(1).unit().toString().replaceFirst("3$", "³");
         return new DepthTable(
                 rows,
+                Stream.concat(stuck(ours, here), stuck(theirs, there)).toList(),
                 picture(
                         "Free volume against depth",
                         unit,
@@ -102,7 +106,7 @@ record DepthTable(List<Row> rows, String volumes, String charges) {
 
     private static Cell cell(InsertionTable.Row row, Side side, Display display) {
         if (row.depth() < 0) {
-            return new Cell("out of it", "the bay does not reach so far", "none");
+            return new Cell("out of it", "cannot be", "none");
         }
         String depth = display.depth(row.depth());
         return row instanceof InsertionTable.Fits fits
@@ -110,7 +114,16 @@ record DepthTable(List<Row> rows, String volumes, String charges) {
                         depth,
                         Words.brief(display.volume(fits.freeVolume())),
                         AnswerWords.near(fits.handbookCharge(), side.measure()))
-                : new Cell(depth, ((InsertionTable.FitsNot) row).why(), "none");
+                : new Cell(depth, "cannot be", "none");
+    }
+
+    /** What is in the way at the least depth where something is. */
+    private static Stream<String> stuck(List<InsertionTable.Row> rows, @Nullable Side side) {
+        return rows.stream()
+                .filter(row -> row.depth() >= 0 && row instanceof InsertionTable.FitsNot)
+                .min(Comparator.comparingDouble(InsertionTable.Row::depth))
+                .map(row -> (side == null ? "" : side.name() + ": ") + ((InsertionTable.FitsNot) row).why() + ".")
+                .stream();
     }
 
     private static String picture(

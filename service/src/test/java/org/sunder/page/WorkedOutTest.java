@@ -100,7 +100,7 @@ class WorkedOutTest extends OneJoint {
         assertThat(fault(shown("/depth?from=50&to=40"), "to")).contains("more than the least depth");
         assertThat(shown("/depth?to=2000&other=none"))
                 .as("past the end of the nose")
-                .contains(">none</td>");
+                .contains(">cannot be</td>", ">none</td>", "nose to bay: bay pushed in is 92 mm wide");
     }
 
     @Test
