@@ -36,29 +36,44 @@ if (pulls) {
   for (const item of document.querySelectorAll('[data-pull]')) leaveOut(item);
 }
 
-/** A pull that does not belong to the batch stays in the list, and does not count. */
+/** A pull that does not belong to the batch stays in the list, and does not count; one entered by mistake is deleted. */
 function leaveOut(item) {
   const { pull: number, leftOut } = item.dataset;
   const out = leftOut === 'true';
+  const at = '/api/pin-batches/' + id + '/pull-tests/' + number;
   const trouble = h('span', { class: 'fault', role: 'alert' });
-  const press = async () => {
-    button.disabled = true;
+  const holder = h('span', { class: 'choice-of' });
+  const press = async (pressed, method, path, headers) => {
+    pressed.disabled = true;
     try {
-      const answer = await ask('POST', '/api/pin-batches/' + id + '/pull-tests/' + number + (out ? '/take-back' : '/leave-out'));
+      const answer = await ask(method, path, undefined, headers);
       if (answer.ok) {
         location.reload();
         return;
       }
-      trouble.textContent = answer.status === 401 ? 'Sign in again, in another tab, and then press again.' : answer.body.detail;
+      trouble.textContent = answer.status === 401 ? 'Sign in again, in another tab, and then press again.'
+        : answer.status === 412 ? 'Not changed: the batch was changed elsewhere. Open this page again.' : answer.body.detail;
     } catch (failure) {
       if (!(failure instanceof NoAnswer)) throw failure;
       trouble.textContent = 'Not changed: the service cannot be reached.';
     } finally {
-      button.disabled = false;
+      pressed.disabled = false;
     }
   };
-  const button = h('button', { type: 'button', onclick: press }, out ? 'Count pull ' + number + ' again' : 'Leave pull ' + number + ' out');
-  item.append(button, trouble);
+  const button = (words, work) => {
+    const made = h('button', { type: 'button', onclick: () => work(made) }, words);
+    return made;
+  };
+  const offer = () => holder.replaceChildren(
+    button(out ? 'Count pull ' + number + ' again' : 'Leave pull ' + number + ' out', (b) => press(b, 'POST', at + (out ? '/take-back' : '/leave-out'))),
+    button('Delete pull ' + number, sure));
+  const sure = () => {
+    const yes = button('Yes, delete pull ' + number, (b) => press(b, 'DELETE', at, { 'If-Match': pulls.dataset.tag }));
+    holder.replaceChildren(h('strong', {}, 'For good? '), yes, button('Keep it', () => { offer(); holder.lastChild.focus(); }));
+    yes.focus();
+  };
+  offer();
+  item.append(holder, trouble);
 }
 
 /** One more pin pulled until it broke. */

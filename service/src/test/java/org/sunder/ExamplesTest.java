@@ -68,6 +68,8 @@ class ExamplesTest {
         check(guard, "getHistory", client.get(path + "/history"), 200);
         check(guard, "changeSetup", client.put(at + "/setup", request("changeSetup"), "If-Match", "\"v0\""), 200);
         check(guard, "listSetups", client.get(at + "/setups"), 200);
+        client.delete(path, "If-Match", "*");
+        check(guard, "bringBackAirframe", client.post(path + "/bring-back", ""), 200);
     }
 
     @Test
@@ -91,7 +93,8 @@ class ExamplesTest {
         check(guard, "leaveOutPullTest", client.post(third + "/leave-out", ""), 200);
         check(guard, "listPinBatches", client.get("/api/pin-batches?limit=1"), 200);
         check(guard, "getPinBatch", client.get(batchPath), 200);
-        check(guard, "replacePinBatch", client.put(batchPath, request("replacePinBatch"), "If-Match", "\"v4\""), 200);
+        check(guard, "removePullTest", client.delete(third, "If-Match", "*"), 200);
+        check(guard, "replacePinBatch", client.put(batchPath, request("replacePinBatch"), "If-Match", "\"v5\""), 200);
     }
 
     @Test

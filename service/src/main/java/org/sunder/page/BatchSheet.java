@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.sunder.http.EntityTags;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PullTest;
 
@@ -13,6 +14,7 @@ import org.sunder.stock.PullTest;
  * @param strength what its pulls say of one pin
  * @param finding what to mind of its pulls
  * @param pulls each pull, oldest first
+ * @param tag its version, as a change of it names it
  * @param units system of units that its pulls were measured in
  */
 record BatchSheet(
@@ -23,6 +25,7 @@ record BatchSheet(
         String strength,
         @Nullable String finding,
         List<Pull> pulls,
+        String tag,
         String units,
         boolean archived) {
 
@@ -46,6 +49,7 @@ record BatchSheet(
                 strength(batch),
                 batch.finding().orElse(null),
                 pulls(batch),
+                EntityTags.of(batch.version()),
                 pounds ? "us" : "metric",
                 batch.archivedAt() != null);
     }

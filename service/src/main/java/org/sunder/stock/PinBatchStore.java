@@ -23,6 +23,13 @@ public interface PinBatchStore {
      */
     PinBatch leaveOut(UUID flyer, UUID id, int place, boolean leftOut);
 
+    /**
+     * Deletes a pull for good; those after it move up, and the batch gets a new version.
+     *
+     * @param place of the pull in the order entered, from 0
+     */
+    PinBatch removePull(UUID flyer, UUID id, int place);
+
     void archive(UUID flyer, UUID id);
 
     Optional<PinBatch> find(UUID flyer, UUID id);

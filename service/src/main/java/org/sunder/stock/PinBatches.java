@@ -66,11 +66,7 @@ public class PinBatches {
      */
     public PinBatch leaveOut(UUID id, int number, boolean leftOut) {
         PinBatch batch = getActive(id);
-        if (number < 1 || number > batch.pulls().size()) {
-            throw new ProblemException(
-                    ProblemType.NOT_FOUND, "There is no pull " + number + " of pin batch " + id + ".");
-        }
-        if (batch.pulls().get(number - 1).leftOut() == leftOut) {
+        if (pull(batch, number).leftOut() == leftOut) {
             return batch;
         }
         if (leftOut && batch.counted().size() <= PinBatch.FEWEST) {
@@ -79,6 +75,35 @@ public class PinBatches {
                     "At least " + PinBatch.FEWEST + " pulls must count. Pull another pin before this one is left out.");
         }
         return store.leaveOut(flyer.id(), id, number - 1, leftOut);
+    }
+
+    /**
+     * Deletes a pull that was entered by mistake; those after it move up. Setups that named the batch keep what it was.
+     *
+     * @param number of the pull in the order entered, from 1
+     * @param versionCheck refuses, by throwing, a version that this is not based on
+     * @throws ProblemException 404 where there is no such pull, 409 where the batch would lose its strength by it
+     */
+    public PinBatch removePull(UUID id, int number, LongConsumer versionCheck) {
+        PinBatch batch = getActive(id);
+        PullTest pull = pull(batch, number);
+        versionCheck.accept(batch.version());
+        if (!pull.leftOut() && batch.counted().size() == PinBatch.FEWEST) {
+            throw new ProblemException(
+                    ProblemType.CONFLICT,
+                    "With " + PinBatch.FEWEST
+                            + " pulls that count the batch has a strength, which setups rest on. Add the"
+                            + " right pull before this one is deleted.");
+        }
+        return store.removePull(flyer.id(), id, number - 1);
+    }
+
+    private static PullTest pull(PinBatch batch, int number) {
+        if (number < 1 || number > batch.pulls().size()) {
+            throw new ProblemException(
+                    ProblemType.NOT_FOUND, "There is no pull " + number + " of pin batch " + batch.id() + ".");
+        }
+        return batch.pulls().get(number - 1);
     }
 
     /**

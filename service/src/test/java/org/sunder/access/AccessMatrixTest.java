@@ -63,7 +63,7 @@ class AccessMatrixTest {
                 Row.WRITE,
                 "createAirframe archiveAirframe bringBackAirframe removeAirframe removeJoint replaceAirframe createJoint createLoadOut unvoidGroundTest"
                         + " voidGroundTest changeSetup removeLoadOut replaceLoadOut createPinBatch archivePinBatch"
-                        + " replacePinBatch addPullTest leaveOutPullTest takeBackPullTest createPowder archivePowder replacePowder listAccessKeys"
+                        + " replacePinBatch addPullTest leaveOutPullTest takeBackPullTest removePullTest createPowder archivePowder replacePowder listAccessKeys"
                         + " createAccessKey revokeAccessKey importEverything");
         put(rows, Row.LOOK_AFTER, "listFlyers createFlyer listFlyerKeys createFlyerKey revokeFlyerKey backUp");
         return rows;

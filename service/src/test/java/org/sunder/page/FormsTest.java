@@ -302,6 +302,12 @@ class FormsTest extends AtAJoint {
         phone.says("[data-pull='1'] .fault", "At least 2 pulls must count");
         press(phone, "Count pull 3 again");
         phone.says("#pulled + p", "from 3 pulled pins.");
+        press(phone, "Delete pull 3");
+        press(phone, "Keep it");
+        press(phone, "Delete pull 3");
+        press(phone, "Yes, delete pull 3");
+        phone.says("#pulled + p", "78.0 ± 2.83 N, from 2 pulled pins.");
+        assertThat(phone.all("[data-pull]")).hasSize(2);
     }
 
     @Test

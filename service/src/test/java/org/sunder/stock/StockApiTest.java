@@ -32,6 +32,35 @@ class StockApiTest {
     }
 
     @Test
+    void deletesAPullEnteredByMistakeAndMovesTheOthersUp() {
+        String batch = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\"}")
+                .header("Location");
+        String pulls = batch + "/pull-tests";
+        for (String force : new String[] {"76", "960", "80", "78"}) {
+            client.post(pulls, "{\"force\":{\"value\":" + force + ",\"unit\":\"N\"}}");
+        }
+        client.post(pulls + "/3/leave-out", "");
+        assertThat(client.delete(pulls + "/2").status()).isEqualTo(428);
+        assertThat(client.delete(pulls + "/2", "If-Match", "\"v1\"").status()).isEqualTo(412);
+        assertThat(client.delete(pulls + "/5", "If-Match", "*").status()).isEqualTo(404);
+        var gone = client.delete(pulls + "/2", "If-Match", client.get(batch).header("ETag"));
+        assertThat(gone.status()).isEqualTo(200);
+        assertThat(gone.raw().body()).doesNotContain("960");
+        var few = client.delete(pulls + "/1", "If-Match", "*");
+        assertThat(few.status()).as("two that count make the strength").isEqualTo(409);
+        assertThat(few.body().path("detail").asString()).contains("Add the right pull");
+        assertThat(client.post(pulls + "/2/take-back", "").status())
+                .as("the third is now the second")
+                .isEqualTo(200);
+        client.post(pulls, "{\"force\":{\"value\":79,\"unit\":\"N\"}}");
+        String export = client.get("/api/export").raw().body();
+        assertThat(client.post("/api/import", export).status())
+                .as("places without a gap")
+                .isEqualTo(200);
+        assertThat(client.get(batch).raw().body()).containsSubsequence("76", "80", "78", "79");
+    }
+
+    @Test
     void aPowderComesBackWithItsDigitsAndANewLotIsLessCertain() {
         var made = client.post("/api/powders", powder(name, "215.0"));
         assertThat(made.status()).isEqualTo(201);

@@ -72,6 +72,19 @@ class JpaPinBatchStore implements PinBatchStore {
     }
 
     @Override
+    public PinBatch removePull(UUID flyer, UUID id, int place) {
+        PinBatchRow row = get(flyer, id);
+        pulls.delete(pulls.findByFlyerIdAndBatchIdAndSequence(flyer, id, place).orElseThrow());
+        pulls.flush();
+        for (int after = place + 1; after < row.pulls; after++) { // one by one: no two may ever have the same place
+            pulls.findByFlyerIdAndBatchIdAndSequence(flyer, id, after).orElseThrow().sequence--;
+            pulls.flush();
+        }
+        row.pulls--;
+        return withPulls(flyer, List.of(batches.saveAndFlush(row))).get(0);
+    }
+
+    @Override
     public void archive(UUID flyer, UUID id) {
         PinBatchRow row = get(flyer, id);
         row.archivedAt = now();

@@ -157,6 +157,21 @@ class PinBatchController {
         return answer(transactions.commit(() -> batches.leaveOut(id, number, false)));
     }
 
+    @DeleteMapping("/{id}/pull-tests/{number}")
+    @Operation(
+            operationId = "removePullTest",
+            summary = "Delete a pull test of a batch",
+            description =
+                    "For one entered by mistake: it goes for good, and those after it move up. One that was pulled"
+                            + " and does not belong is better left out. Two at least stay that count, once there are two. Needs"
+                            + " If-Match.")
+    ResponseEntity<PinBatchView> removePull(
+            @PathVariable UUID id,
+            @PathVariable int number,
+            @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch) {
+        return answer(transactions.commit(() -> batches.removePull(id, number, EntityTags.matching(ifMatch))));
+    }
+
     private static ResponseEntity<PinBatchView> answer(PinBatch batch) {
         return ResponseEntity.ok().eTag(EntityTags.of(batch.version())).body(PinBatchView.of(batch));
     }
