@@ -18,12 +18,12 @@ final class Labels {
                 value);
     }
 
-    /** Presses the button with those words. */
+    /** Presses the button with those words, as soon as it can be pressed. */
     static void press(Browser phone, String words) {
         phone.until(
                 "a button " + words,
                 d -> phone.script(
-                        "const b = [...document.querySelectorAll('button')].find(b => b.textContent === arguments[0] && b.offsetParent);"
+                        "const b = [...document.querySelectorAll('button')].find(b => b.textContent === arguments[0] && b.offsetParent && !b.disabled);"
                                 + " if (b) b.click(); return b ? true : null",
                         words));
     }
