@@ -29,6 +29,11 @@
  *   <li>What comes out is mass on (c, σ, δ): chances, quantiles and the charge for a target reliability are sums over it.
  * </ol>
  *
+ * <h2>Above the flyer</h2>
+ *
+ * <p>Where several flyers are known, what their logs say of μ, σ and δ ({@code FlyerEvidence}) teaches what to believe of another
+ * flyer before any test ({@code Pool}): a mixture of normals that stands in place of the independent priors.
+ *
  * <h2>A small example</h2>
  *
  * <p>One joint alone (τₐ = τⱼ = τₛ = sₓ = 0), μ ~ N(0, 0.30²), σ = 0.10, δ = 0.15, λ = 0.02 all known; one trial at the handbook

@@ -1,5 +1,7 @@
 package org.sunder.engine.learning.model;
 
+import java.util.Optional;
+
 /**
  * What is believed before any test.
  *
@@ -17,6 +19,8 @@ package org.sunder.engine.learning.model;
  * @param bandMedian median of δ
  * @param bandLogSd standard deviation of ln δ; 0 makes δ known
  * @param lapse probability that a trial says nothing because something unnoticed went wrong
+ * @param flyer what stands in place of the priors of μ, σ and δ where other flyers were learned from; the nodes at which σ and
+ *     δ are tried stay those of the priors
  */
 public record Priors(
         double meanSd,
@@ -27,13 +31,53 @@ public record Priors(
         double scatterLogSd,
         double bandMedian,
         double bandLogSd,
-        double lapse) {
+        double lapse,
+        Optional<FlyerPrior> flyer) {
 
     public Priors {
         requireAtLeastZero(airframeScale, jointScale, setupScale, scatterLogSd, bandLogSd);
         if (!(meanSd > 0 && scatterMedian > 0 && bandMedian > 0 && lapse >= 0 && lapse < 1)) {
             throw new IllegalArgumentException("mean, scatter and band must be positive and the lapse in [0, 1)");
         }
+    }
+
+    /** Priors of a flyer of whom nothing is known from others. */
+    public Priors(
+            double meanSd,
+            double airframeScale,
+            double jointScale,
+            double setupScale,
+            double scatterMedian,
+            double scatterLogSd,
+            double bandMedian,
+            double bandLogSd,
+            double lapse) {
+        this(
+                meanSd,
+                airframeScale,
+                jointScale,
+                setupScale,
+                scatterMedian,
+                scatterLogSd,
+                bandMedian,
+                bandLogSd,
+                lapse,
+                Optional.empty());
+    }
+
+    /** These priors with what other flyers' rockets taught. */
+    public Priors with(FlyerPrior learned) {
+        return new Priors(
+                meanSd,
+                airframeScale,
+                jointScale,
+                setupScale,
+                scatterMedian,
+                scatterLogSd,
+                bandMedian,
+                bandLogSd,
+                lapse,
+                Optional.of(learned));
     }
 
     /** The project's own choice of priors. */

@@ -115,7 +115,8 @@ final class DownwardPass {
             if (counts(cell)) {
                 int knots = design.knots();
                 int ownStart = (cell - levels.cell(r, 0, 0, 0)) * knots;
-                MeanPosterior mean = new MeanPosterior(levels, evidence.without(own, ownStart, cell * knots, knots));
+                MeanPosterior mean =
+                        MeanLogLikelihood.mean(levels, cell, evidence.without(own, ownStart, cell * knots, knots));
                 double scale = FastMath.exp(mean.peak() + levels.logWeight(cell) + exponent * FastLog.LN_2 - best);
                 add(sum, mean.airframe(levels.airframe(a), levels.airframeSd(a)), scale);
             }

@@ -1,7 +1,9 @@
 package org.sunder.engine.learning.posterior;
 
+import java.util.Collections;
 import java.util.List;
 import org.hipparchus.util.FastMath;
+import org.sunder.engine.learning.model.FlyerPrior;
 import org.sunder.engine.learning.model.Priors;
 import org.sunder.engine.learning.quadrature.GaussianKernel;
 import org.sunder.engine.learning.quadrature.Node;
@@ -19,7 +21,7 @@ final class Hierarchy {
     private final List<GaussianKernel> airframe;
     private final List<GaussianKernel> joint;
     private final double[] logWeights;
-    private final double[] logPriors;
+    private final List<MeanPrior> means;
 
     /**
      * @param speeds whether the fleet has measured speeds, whose bias is to be learned
@@ -36,7 +38,7 @@ final class Hierarchy {
                 .map(node -> kernel(priors.jointScale() * node.value()))
                 .toList();
         this.logWeights = weights();
-        this.logPriors = priorsAtKnots();
+        this.means = means();
     }
 
     private GaussianKernel kernel(double sd) {
@@ -105,9 +107,9 @@ final class Hierarchy {
         return logWeights[cell];
     }
 
-    /** Log of the prior density of the fleet's mean at a knot. */
-    double logPriorAtKnot(int k) {
-        return logPriors[k];
+    /** Prior of the fleet's mean where the probit of number r holds. */
+    MeanPrior mean(int r) {
+        return means.get(r);
     }
 
     private double[] weights() {
@@ -125,15 +127,13 @@ final class Hierarchy {
         return result;
     }
 
-    private double[] priorsAtKnots() {
-        double[] result = new double[design.knots()];
-        for (int k = 0; k < result.length; k++) {
-            double score = (k - design.knotHalf())
-                    * design.knotStride()
-                    * design.corrections().step()
-                    / priors.meanSd();
-            result[k] = -0.5 * score * score - FastMath.log(priors.meanSd() * FastMath.sqrt(2 * Math.PI));
+    private List<MeanPrior> means() {
+        if (priors.flyer().isEmpty()) {
+            return Collections.nCopies(probits.size(), new MeanPrior.Normal(priors.meanSd(), design));
         }
-        return result;
+        FlyerPrior learned = priors.flyer().get();
+        return probits.stream()
+                .<MeanPrior>map(probit -> new MeanPrior.Learned(learned, priors, probit, design))
+                .toList();
     }
 }

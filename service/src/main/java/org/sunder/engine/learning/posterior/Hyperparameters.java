@@ -41,8 +41,8 @@ public final class Hyperparameters {
         GaussianKernel none = GaussianKernel.of(0, design.corrections());
         for (int cell = 0; cell < cells.length; cell++) {
             if (peaks[cell] - best > NEGLIGIBLE) {
-                MeanPosterior posterior =
-                        new MeanPosterior(levels, evidence.without(nothing, 0, cell * design.knots(), design.knots()));
+                MeanPosterior posterior = MeanLogLikelihood.mean(
+                        levels, cell, evidence.without(nothing, 0, cell * design.knots(), design.knots()));
                 double[] density = posterior.airframe(none, 0);
                 double scale = FastMath.exp(peaks[cell] - best);
                 for (int i = 0; i < mass.length; i++) {

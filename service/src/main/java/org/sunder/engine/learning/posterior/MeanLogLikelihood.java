@@ -193,10 +193,16 @@ final class MeanLogLikelihood {
         long[] nothing = new long[knots];
         IntStream.range(0, result.length)
                 .parallel()
-                .forEach(cell ->
-                        result[cell] = new MeanPosterior(levels, without(nothing, 0, cell * knots, knots)).peak()
-                                + levels.logWeight(cell));
+                .forEach(cell -> result[cell] = mean(levels, cell, without(nothing, 0, cell * knots, knots))
+                                .peak()
+                        + levels.logWeight(cell));
         return result;
+    }
+
+    /** The fleet's mean at one combination, given the log likelihood at its knots. */
+    static MeanPosterior mean(Hierarchy levels, int cell, double[] likelihood) {
+        return new MeanPosterior(
+                levels.design(), levels.mean(cell / levels.design().spreads()), likelihood);
     }
 
     /** Log likelihood at the {@code knots} of one combination from {@code start} on, less an airframe's own term. */

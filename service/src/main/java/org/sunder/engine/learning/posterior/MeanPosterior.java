@@ -6,7 +6,7 @@ import org.sunder.engine.learning.quadrature.GaussianKernel;
 import org.sunder.engine.learning.quadrature.Grid;
 
 /**
- * The fleet's mean μ for one combination of hyperparameters: its prior N(0, sd²) times the likelihood of airframes.
+ * The fleet's mean μ for one combination of hyperparameters: its prior times the likelihood of airframes.
  *
  * <p>The log likelihood is smooth and known at knots; between them it is interpolated by a cubic. Where many airframes
  * make the density narrower than the grid of c can carry, it is replaced by the normal of the same mass, mean and
@@ -26,13 +26,11 @@ final class MeanPosterior {
     private static final double SQRT_2PI = 2.5066282746310002;
     private static final int LOCAL_NODES = 41;
 
-    private final Hierarchy levels;
+    private final MeanPrior prior;
     private final Grid corrections;
     private final int first;
     private final int stride;
     private final double[] knots;
-    private final double priorSd;
-    private final double logNorm;
     private final double peak;
     private final double centre;
     private final double bend;
@@ -40,14 +38,11 @@ final class MeanPosterior {
     /**
      * @param likelihood log likelihood at the knots of μ
      */
-    MeanPosterior(Hierarchy levels, double[] likelihood) {
-        Design design = levels.design();
-        this.levels = levels;
+    MeanPosterior(Design design, MeanPrior prior, double[] likelihood) {
+        this.prior = prior;
         this.corrections = design.corrections();
         this.first = design.firstKnot();
         this.stride = design.knotStride();
-        this.priorSd = levels.priors().meanSd();
-        this.logNorm = levels.logPriorAtKnot(design.knotHalf());
         this.knots = likelihood;
         int best = 0;
         for (int k = 1; k < knots.length; k++) {
@@ -65,12 +60,8 @@ final class MeanPosterior {
         return corrections.node(first) + k * stride * corrections.step();
     }
 
-    private double logPrior(double mean) {
-        return -0.5 * (mean / priorSd) * (mean / priorSd) + logNorm;
-    }
-
     private double logDensity(int k) {
-        return knots[k] + levels.logPriorAtKnot(k);
+        return knots[k] + prior.atKnot(k);
     }
 
     /** Log of the density at its peak, by a parabola through three knots. */
@@ -107,7 +98,7 @@ final class MeanPosterior {
         int last = first + (knots.length - 1) * stride;
         for (int i = first; i <= last; i++) {
             double at = (double) (i - first) / stride;
-            double log = interpolate(at) + logPrior(mean(at)) - peak;
+            double log = interpolate(at) + prior.atNode(i, mean(at)) - peak;
             mass[i] = log < NOTHING ? 0 : corrections.step() * FastExp.exp(log);
         }
         return mass;
@@ -157,7 +148,7 @@ final class MeanPosterior {
         double secondMoment = 0;
         for (int i = 0; i < LOCAL_NODES; i++) {
             double off = i * step - half;
-            double density = FastMath.exp(interpolate(centre + off) + logPrior(mean(centre + off)) - peak) * step;
+            double density = FastMath.exp(interpolate(centre + off) + prior.at(mean(centre + off)) - peak) * step;
             mass += density;
             firstMoment += density * off;
             secondMoment += density * off * off;
