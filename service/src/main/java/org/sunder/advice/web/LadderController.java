@@ -6,7 +6,6 @@ import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
-import java.util.Locale;
 import java.util.UUID;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -14,13 +13,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.advice.Advising;
-import org.sunder.advice.LadderAdvice;
-import org.sunder.airframe.Airframe;
-import org.sunder.airframe.Airframes;
-import org.sunder.airframe.Display;
-import org.sunder.engine.learning.model.Outcome;
-import org.thymeleaf.ITemplateEngine;
-import org.thymeleaf.context.Context;
 
 /** The ladder for the field: JSON, a card to print, a picture. */
 @RestController
@@ -31,13 +23,11 @@ class LadderController {
     private static final String RANGE = "1 to 4";
 
     private final Advising advising;
-    private final Airframes airframes;
-    private final ITemplateEngine templates;
+    private final LadderCard card;
 
-    LadderController(Advising advising, Airframes airframes, ITemplateEngine templates) {
+    LadderController(Advising advising, LadderCard card) {
         this.advising = advising;
-        this.airframes = airframes;
-        this.templates = templates;
+        this.card = card;
     }
 
     @GetMapping(path = "/api/joints/{id}/ladder", produces = MediaType.APPLICATION_JSON_VALUE)
@@ -67,23 +57,6 @@ class LadderController {
     String card(
             @PathVariable UUID id,
             @RequestParam(defaultValue = "3") @Min(value = 1, message = RANGE) @Max(value = 4, message = RANGE) int depth) {
-        LadderAdvice advice = advising.ladder(id, depth);
-        LadderView ladder = LadderViews.of(advice);
-        Context context = new Context(Locale.ROOT);
-        context.setVariable("ladder", ladder);
-        context.setVariable("example", airframes.getJoint(id).airframeId().equals(Airframe.EXAMPLE));
-        context.setVariable(
-                "never", Display.words(Display.never(advice.ceiling().chargeKg(), advice.measure())));
-        context.setVariable("picture", LadderPicture.of(ladder));
-        context.setVariable("early", flownAfterLess(ladder.first()));
-        return templates.process("ladder-card", context);
-    }
-
-    /** Whether a flight charge follows an outcome that did not separate: right by the rules, but it asks for a reason. */
-    private static boolean flownAfterLess(LadderView.StepView step) {
-        return step.then().stream()
-                .anyMatch(branch ->
-                        (branch.outcome() != Outcome.SEPARATED && branch.step().flightCharge() != null)
-                                || flownAfterLess(branch.step()));
+        return card.of(id, depth);
     }
 }

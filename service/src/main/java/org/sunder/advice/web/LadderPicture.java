@@ -4,52 +4,77 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.sunder.advice.ReasonWords;
+import org.sunder.airframe.Display;
 import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.quantity.Mass;
+import org.sunder.picture.OutcomeMark;
+import org.sunder.picture.Svg;
+import org.sunder.picture.Svg.Anchor;
+import org.sunder.picture.Svg.Paint;
+import org.sunder.picture.Svg.Weight;
 
 /**
- * The ladder as a tree that reads from left to right, in SVG. An outcome is two bars for the two sections: touching, a
- * narrow gap with the bars slightly turned, or a wide gap; the word stands beside it.
+ * The ladder as a tree that reads from left to right: what to fire stands in a box to be ticked, a line leads over the mark of each
+ * outcome to what follows it, and what is to be flown has a heavy edge. Two firings have boxes; what follows a third outcome stands
+ * beside them in a line each, and what comes later is not drawn.
  */
 final class LadderPicture {
 
-    private static final int COLUMN = 250;
-    private static final int ROW = 34;
-    private static final int MARGIN = 16;
-    private static final int TEXT_HEIGHT = 5;
+    /** Across a sheet of A4 or Letter. */
+    static final double WIDTH = 704;
 
-    private final StringBuilder svg = new StringBuilder();
+    private static final int BOXED = 2; // firings whose outcomes lead to boxes
+    private static final double BOX = 124;
+    private static final double BOX_HEIGHT = 36;
+    private static final double COLUMN = 224;
+    private static final double ROW = 41;
+    private static final double MARGIN = 4;
+    private static final double TICK = 14;
+    private static final double MARK = 26;
+    private static final double SMALL_MARK = 18;
+    private static final double LINE = 13; // between lines beside a box
+    private static final int PER_CENT = 100;
+
+    private final LadderView ladder;
     private int rows;
 
-    private LadderPicture() {}
+    private LadderPicture(LadderView ladder) {
+        this.ladder = ladder;
+    }
 
     /** The picture of a ladder. */
     static String of(LadderView ladder) {
-        return new LadderPicture().draw(ladder);
+        return new LadderPicture(ladder).draw();
     }
 
-    /** A step with its place. */
-    private record Node(LadderView.StepView step, int depth, double row, List<Node> children) {}
+    /** A step with its place; a step without children may still have outcomes, which stand beside it. */
+    private record Node(LadderView.StepView step, int depth, double row, List<Node> children) {
 
-    private String draw(LadderView ladder) {
+        double x() {
+            return MARGIN + depth * COLUMN;
+        }
+
+        double y() {
+            return MARGIN + (row + 0.5) * ROW;
+        }
+    }
+
+    private String draw() {
         Node root = place(ladder.first(), 0);
-        int width = COLUMN * (depth(root) + 1) + 2 * MARGIN;
-        int height = ROW * Math.max(rows, 2) + 2 * MARGIN;
-        svg.append(String.format(
-                Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" font-family=\"system-ui,"
-                        + " sans-serif\" fill=\"currentColor\" stroke=\"none\">",
-                width,
-                height));
-        svg.append("<title>Ladder of ground tests</title><desc>")
-                .append(words(ladder.first()))
-                .append("</desc>");
-        paint(root);
-        return svg.append("</svg>").toString();
+        Svg svg = Svg.sized(
+                WIDTH,
+                ROW * rows + 2 * MARGIN,
+                "ladder",
+                "What to fire, and what after each outcome",
+                words(ladder.first()),
+                false);
+        paint(svg, root);
+        return svg.end();
     }
 
     private Node place(LadderView.StepView step, int depth) {
-        if (step.then().isEmpty()) {
+        if (step.then().isEmpty() || depth == BOXED) {
             return new Node(step, depth, rows++, List.of());
         }
         List<Node> children = new ArrayList<>();
@@ -60,77 +85,97 @@ final class LadderPicture {
         return new Node(step, depth, row, children);
     }
 
-    private static int depth(Node node) {
-        return node.children().stream().mapToInt(LadderPicture::depth).max().orElse(node.depth());
-    }
-
-    private void paint(Node node) {
-        double x = MARGIN + node.depth() * COLUMN;
-        double y = y(node);
-        text(x, y + TEXT_HEIGHT, 17, "700", label(node.step()));
+    private void paint(Svg svg, Node node) {
+        box(svg, node);
+        List<LadderView.BranchView> then = node.step().then();
         for (int i = 0; i < node.children().size(); i++) {
-            Node child = node.children().get(i);
-            Outcome outcome = node.step().then().get(i).outcome();
-            branch(x, y, y(child), outcome);
-            paint(child);
+            branch(svg, node, node.children().get(i), then.get(i).outcome());
+            paint(svg, node.children().get(i));
+        }
+        if (node.children().isEmpty() && !then.isEmpty()) {
+            beside(svg, node);
         }
     }
 
-    private void branch(double x, double from, double to, Outcome outcome) {
-        double start = x + 84;
-        double bend = x + 104;
-        svg.append(String.format(
-                Locale.ROOT,
-                "<path d=\"M%.1f %.1fL%.1f %.1fL%.1f %.1f\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"1\"/>",
-                start,
-                from,
-                bend,
-                to,
-                bend + 8,
-                to));
-        mark(bend + 14, to, outcome);
-        text(bend + 50, to + TEXT_HEIGHT, 13, "400", outcome.toString());
+    private void box(Svg svg, Node node) {
+        LadderView.StepView step = node.step();
+        double top = node.y() - BOX_HEIGHT / 2;
+        boolean flown = step.flightCharge() != null;
+        svg.box("box", flown ? Paint.STRONG : Paint.LINE, node.x(), top, BOX, BOX_HEIGHT, 3);
+        if (flown) {
+            svg.box("box", Paint.LINE, node.x() + 3, top + 3, BOX - 6, BOX_HEIGHT - 6, 2);
+        }
+        svg.words("charge", false, node.x() + 8, top + 18, 16, Weight.BOLD, Anchor.START, label(step));
+        svg.words("why", false, node.x() + 8, top + 31, 10, Weight.REGULAR, Anchor.START, why(step));
+        svg.box("tick", Paint.LINE, node.x() + BOX - TICK - 6, top + 6, TICK, TICK, 1);
     }
 
-    /** The mark of an outcome, 30 wide and 10 high, its left end at x. */
-    private void mark(double x, double y, Outcome outcome) {
-        double gap = switch (outcome) {
-            case NONE -> 0;
-            case PARTIAL -> 3;
-            case SEPARATED -> 10;
+    private static String why(LadderView.StepView step) {
+        return step.backup() == null
+                ? ReasonWords.inShort(step.reason().code())
+                : "backup " + Display.words(step.backup());
+    }
+
+    private void branch(Svg svg, Node from, Node to, Outcome outcome) {
+        double start = from.x() + BOX;
+        double bend = start + 10;
+        svg.shape(
+                "branch",
+                Paint.LINE,
+                String.format(Locale.ROOT, "M%.1f %.1fH%.1fV%.1fH%.1f", start, from.y(), bend, to.y(), start + 15));
+        mark(outcome).draw(svg, start + 17 + MARK / 2, to.y() + MARK / 4, MARK, outcome.toString());
+        double words = start + 21 + MARK;
+        svg.words("outcome", false, words - 1, to.y() - 1, 9, Weight.BOLD, Anchor.START, outcome.toString());
+        svg.words(
+                "chance", false, words - 1, to.y() + 10, 9, Weight.REGULAR, Anchor.START, chance(from.step(), outcome));
+    }
+
+    /** What follows the outcomes of a box, a line each. */
+    private void beside(Svg svg, Node node) {
+        List<LadderView.BranchView> then = node.step().then();
+        double x = node.x() + BOX;
+        double first = node.y() - LINE * (then.size() - 1) / 2;
+        for (int i = 0; i < then.size(); i++) {
+            double y = first + i * LINE;
+            LadderView.StepView next = then.get(i).step();
+            svg.shape(
+                    "branch",
+                    Paint.LINE,
+                    String.format(Locale.ROOT, "M%.1f %.1fH%.1fV%.1fH%.1f", x, node.y(), x + 7, y, x + 11));
+            mark(then.get(i).outcome())
+                    .draw(
+                            svg,
+                            x + 14 + SMALL_MARK / 2,
+                            y + SMALL_MARK / 4,
+                            SMALL_MARK,
+                            then.get(i).outcome().toString());
+            svg.words(
+                    "charge",
+                    false,
+                    x + 20 + SMALL_MARK,
+                    y + 4,
+                    12,
+                    next.flightCharge() == null ? Weight.REGULAR : Weight.BOLD,
+                    Anchor.START,
+                    label(next));
+        }
+    }
+
+    private static OutcomeMark mark(Outcome outcome) {
+        return new OutcomeMark(outcome, false, false, false);
+    }
+
+    private static String chance(LadderView.StepView step, Outcome outcome) {
+        var chances = step.probability();
+        if (chances == null) {
+            return "";
+        }
+        double chance = switch (outcome) {
+            case NONE -> chances.none().doubleValue();
+            case PARTIAL -> chances.partial().doubleValue();
+            case SEPARATED -> chances.separated().doubleValue();
         };
-        double turn = outcome == Outcome.PARTIAL ? 7 : 0;
-        double length = 10;
-        bar(x + 5 - gap / 2, y, length, -turn);
-        bar(x + 15 + gap / 2, y, length, turn);
-    }
-
-    private void bar(double x, double y, double length, double turn) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"7\" stroke=\"currentColor\""
-                        + " stroke-width=\"1.5\" transform=\"rotate(%.0f %.1f %.1f)\"/>",
-                x,
-                y - 3.5,
-                length,
-                turn,
-                x + length / 2,
-                y));
-    }
-
-    private void text(double x, double y, int size, String weight, String words) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%.1f\" y=\"%.1f\" font-size=\"%d\" font-weight=\"%s\">%s</text>",
-                x,
-                y,
-                size,
-                weight,
-                words));
-    }
-
-    private static double y(Node node) {
-        return MARGIN + (node.row() + 0.5) * ROW;
+        return Math.round(chance * PER_CENT) + " in 100";
     }
 
     private static String label(LadderView.StepView step) {
