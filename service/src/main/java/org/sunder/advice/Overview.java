@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.sunder.airframe.Airframe;
+import org.sunder.picture.ChargeRuler;
 import org.sunder.picture.SideView;
 import org.sunder.problem.ProblemException;
 
@@ -58,6 +59,16 @@ public final class Overview {
                 .filter(joint -> joint.airframe().id().equals(airframeId))
                 .map(joint -> from.answer(fleet, joint))
                 .toList();
+    }
+
+    /** The tests at a joint rolled forward; see {@link Advising#ladder(UUID, int)}. */
+    public LadderAdvice ladder(UUID jointId, int depth) {
+        return from.ladder(fleet, jointId, depth);
+    }
+
+    /** The charges of a joint on one scale; see {@link ChargeRulers#of(UUID)}. */
+    public ChargeRuler ruler(UUID jointId) {
+        return from.ruler(fleet, jointId);
     }
 
     /**

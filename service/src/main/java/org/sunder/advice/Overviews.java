@@ -2,6 +2,7 @@ package org.sunder.advice;
 
 import java.util.UUID;
 import org.springframework.stereotype.Service;
+import org.sunder.picture.ChargeRuler;
 import org.sunder.picture.SideView;
 
 /** What pages show of a fleet. */
@@ -29,6 +30,14 @@ public class Overviews {
 
     SideView view(FleetSnapshot fleet, UUID airframeId) {
         return views.of(fleet, airframeId);
+    }
+
+    LadderAdvice ladder(FleetSnapshot fleet, UUID jointId, int depth) {
+        return advising.ladder(fleet, jointId, depth);
+    }
+
+    ChargeRuler ruler(FleetSnapshot fleet, UUID jointId) {
+        return rulers.of(fleet, jointId);
     }
 
     JointAnswer answer(FleetSnapshot fleet, LoggedJoint logged) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -17,7 +16,6 @@ import org.sunder.EmptyLog;
 import org.sunder.InThoroughRuns;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
-import org.sunder.Thorough;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What a flyer writes is text, whatever it looks like: nothing of it runs in a page, a card or a picture. */
@@ -25,10 +23,7 @@ import tools.jackson.databind.json.JsonMapper;
 @Tag("browser")
 class PayloadTest {
 
-    private static final int OPENED =
-            Thorough.count(2, 5); // joints whose own pages are opened; all of them stand in the lists
-    private static final int PLACES =
-            5; // of a joint: name, content, note of the setup, notes of a test, reason why it is void
+    private static final int OPENED = 5; // joints whose own pages are opened; all of them stand in the lists
 
     private final JsonMapper json = new JsonMapper();
 
@@ -62,8 +57,8 @@ class PayloadTest {
             String body = "{\"name\":" + text(payload) + ",\"notes\":" + text(payload) + "}";
             airframe = client.post("/api/airframes", body).header("Location");
         }
-        for (int first = 0; first < Payloads.ALL.size(); first += Thorough.on() ? 1 : PLACES) {
-            joints.add(aJoint(airframe, first));
+        for (String payload : Payloads.ALL) {
+            joints.add(aJoint(airframe, payload));
         }
         Browser browser = Browser.shared();
         List<String> paths = new ArrayList<>(List.of(
@@ -88,20 +83,18 @@ class PayloadTest {
         assertThat(System.getProperty("run")).isNull();
     }
 
-    /** A joint with a payload in each place where a flyer writes; in a thorough run the same in all. */
-    private String aJoint(String airframe, int first) {
-        List<String> texts = IntStream.range(0, PLACES)
-                .mapToObj(place -> text(Payloads.ALL.get((first + (Thorough.on() ? 0 : place)) % Payloads.ALL.size())))
-                .toList();
+    /** A joint with a payload in each place where a flyer writes: its name, a content, notes of setup and test, why it is void. */
+    private String aJoint(String airframe, String payload) {
+        String text = text(payload);
         String setup = Samples.SETUP
-                .replace("\"main parachute\"", texts.get(1))
-                .replaceFirst("}$", Matcher.quoteReplacement(",\"note\":" + texts.get(2) + "}"));
-        String body = "{\"name\":" + texts.get(0) + ",\"event\":\"main\",\"setup\":" + setup + "}";
+                .replace("\"main parachute\"", text)
+                .replaceFirst("}$", Matcher.quoteReplacement(",\"note\":" + text + "}"));
+        String body = "{\"name\":" + text + ",\"event\":\"main\",\"setup\":" + setup + "}";
         String joint = client.post(airframe + "/joints", body).header("Location");
         String report = Samples.test("0.50", "none").replaceFirst("}$", "");
-        String test = client.post(joint + "/ground-tests", report + ",\"notes\":" + texts.get(3) + "}")
+        String test = client.post(joint + "/ground-tests", report + ",\"notes\":" + text + "}")
                 .header("Location");
-        client.post(test + "/void", "{\"reason\":" + texts.get(4) + "}");
+        client.post(test + "/void", "{\"reason\":" + text + "}");
         return joint;
     }
 

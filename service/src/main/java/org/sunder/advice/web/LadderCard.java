@@ -10,9 +10,9 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import org.sunder.advice.Advising;
-import org.sunder.advice.ChargeRulers;
 import org.sunder.advice.LadderAdvice;
+import org.sunder.advice.Overview;
+import org.sunder.advice.Overviews;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.ContentSheet;
@@ -33,23 +33,22 @@ class LadderCard {
             DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH).withZone(ZoneOffset.UTC);
     private static final int MOST_PACKED = 6;
 
-    private final Advising advising;
+    private final Overviews overviews;
     private final Airframes airframes;
-    private final ChargeRulers rulers;
     private final ITemplateEngine templates;
     private final Clock clock;
 
-    LadderCard(Advising advising, Airframes airframes, ChargeRulers rulers, ITemplateEngine templates, Clock clock) {
-        this.advising = advising;
+    LadderCard(Overviews overviews, Airframes airframes, ITemplateEngine templates, Clock clock) {
+        this.overviews = overviews;
         this.airframes = airframes;
-        this.rulers = rulers;
         this.templates = templates;
         this.clock = clock;
     }
 
     /** The card as a page. */
     String of(UUID id, int depth) {
-        LadderAdvice advice = advising.ladder(id, depth);
+        Overview fleet = overviews.now(); // ladder and ruler stand on one sheet, so from one reading
+        LadderAdvice advice = fleet.ladder(id, depth);
         LadderView ladder = LadderViews.of(advice);
         Joint joint = airframes.getJoint(id);
         Context context = new Context(Locale.ROOT);
@@ -64,7 +63,7 @@ class LadderCard {
         context.setVariable(
                 "never", Display.words(Display.never(advice.ceiling().chargeKg(), advice.measure())));
         context.setVariable(
-                "ruler", ChargeRulerPicture.of(rulers.of(id), LadderPicture.WIDTH, ChargeRulerPicture.Size.SMALL));
+                "ruler", ChargeRulerPicture.of(fleet.ruler(id), LadderPicture.WIDTH, ChargeRulerPicture.Size.SMALL));
         context.setVariable("picture", LadderPicture.of(ladder));
         context.setVariable("early", flownAfterLess(ladder.first()));
         context.setVariable("made", DAY.format(clock.instant()));

@@ -124,10 +124,9 @@ final class LadderPicture {
                 Paint.LINE,
                 String.format(Locale.ROOT, "M%.1f %.1fH%.1fV%.1fH%.1f", start, from.y(), bend, to.y(), start + 15));
         mark(outcome).draw(svg, start + 17 + MARK / 2, to.y() + MARK / 4, MARK, outcome.toString());
-        double words = start + 21 + MARK;
-        svg.words("outcome", false, words - 1, to.y() - 1, 9, Weight.BOLD, Anchor.START, outcome.toString());
-        svg.words(
-                "chance", false, words - 1, to.y() + 10, 9, Weight.REGULAR, Anchor.START, chance(from.step(), outcome));
+        double words = start + 20 + MARK;
+        svg.words("outcome", false, words, to.y() - 1, 9, Weight.BOLD, Anchor.START, outcome.toString());
+        svg.words("chance", false, words, to.y() + 10, 9, Weight.REGULAR, Anchor.START, chance(from.step(), outcome));
     }
 
     /** What follows the outcomes of a box, a line each. */
@@ -203,6 +202,6 @@ final class LadderPicture {
     }
 
     private static String mass(@Nullable Mass mass) {
-        return mass == null ? "" : mass.value().toPlainString() + " " + mass.unit();
+        return mass == null ? "" : Display.words(mass);
     }
 }

@@ -74,8 +74,8 @@ public final class FlyerEvidence {
 
     private static Axes axes(Design design, Priors priors) {
         return new Axes(
-                around(design.scatter(), FastMath.log(priors.scatterMedian()), priors.scatterLogSd()),
-                around(design.band(), FastMath.log(priors.bandMedian()), priors.bandLogSd()),
+                halved(around(design.scatter(), FastMath.log(priors.scatterMedian()), priors.scatterLogSd())),
+                halved(around(design.band(), FastMath.log(priors.bandMedian()), priors.bandLogSd())),
                 IntStream.range(0, design.knots())
                         .mapToObj(k -> (k - design.knotHalf())
                                 * design.knotStride()
@@ -116,7 +116,7 @@ public final class FlyerEvidence {
     }
 
     Axes axes() {
-        return new Axes(halved(axes.scatter()), halved(axes.band()), axes.mean());
+        return axes;
     }
 
     private static List<Double> halved(List<Double> nodes) {
