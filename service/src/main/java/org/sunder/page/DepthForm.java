@@ -9,7 +9,6 @@ import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.physics.SetupBounds;
 import org.sunder.engine.physics.charge.InsertionTable;
 import org.sunder.engine.quantity.Length;
-import org.sunder.engine.quantity.LengthUnit;
 
 /** From where to where a bay is pushed in, as a flyer types it. */
 final class DepthForm extends TypedForm {
@@ -24,10 +23,6 @@ final class DepthForm extends TypedForm {
         super(units, typed);
         this.from = depth("from");
         this.to = depth("to");
-    }
-
-    public String depthUnit() {
-        return metric() ? "mm" : "in";
     }
 
     /**
@@ -55,7 +50,7 @@ final class DepthForm extends TypedForm {
     }
 
     private @Nullable Length depth(String name) {
-        Length depth = quantity(name, (n, metric) -> new Length(n, metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH));
+        Length depth = part(name);
         if (depth != null && !SetupBounds.DEPTH.contains(depth.metres())) {
             faulty(name, "Allowed: 0 to 5 m.");
         }

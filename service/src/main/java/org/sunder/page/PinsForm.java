@@ -28,10 +28,6 @@ final class PinsForm extends TypedForm {
         super(units, typed);
     }
 
-    public String holeUnit() {
-        return metric() ? "mm" : "in";
-    }
-
     public String forceUnit() {
         return metric() ? "N" : "lbf";
     }
@@ -84,8 +80,7 @@ final class PinsForm extends TypedForm {
 
     private FlightCase.@Nullable Vent vent() {
         Integer holes = count("holes");
-        Length diameter =
-                quantity("hole", (n, metric) -> new Length(n, metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH));
+        Length diameter = part("hole");
         Speed ascent = speed("ascent");
         if (!together("Vent holes need their number, their diameter and the fastest ascent.", "holes", "hole", "ascent")
                 || holes == null

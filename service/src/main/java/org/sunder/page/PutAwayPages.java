@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
@@ -82,13 +83,7 @@ class PutAwayPages extends Pages {
     @PostMapping("/joints/{id}/remove")
     ModelAndView removeJoint(@PathVariable UUID id, @RequestParam(defaultValue = "") String agreed) {
         Joint joint = airframes.getJoint(id);
-        boolean gone = transactions.commit(() -> {
-            boolean same = key(mistakes.withJoint(id)).equals(agreed);
-            if (same) {
-                mistakes.removeJoint(id, version -> {});
-            }
-            return same;
-        });
+        boolean gone = removed(agreed, () -> mistakes.withJoint(id), () -> mistakes.removeJoint(id, version -> {}));
         return gone
                 ? new ModelAndView("redirect:/airframes/" + joint.airframeId())
                 : ask(joint, true, HttpStatus.CONFLICT);
@@ -103,14 +98,20 @@ class PutAwayPages extends Pages {
     @PostMapping("/airframes/{id}/remove")
     ModelAndView removeAirframe(@PathVariable UUID id, @RequestParam(defaultValue = "") String agreed) {
         Airframe airframe = airframes.get(id);
-        boolean gone = transactions.commit(() -> {
-            boolean same = key(mistakes.withAirframe(id)).equals(agreed);
+        boolean gone =
+                removed(agreed, () -> mistakes.withAirframe(id), () -> mistakes.removeAirframe(id, version -> {}));
+        return gone ? new ModelAndView("redirect:/") : ask(airframe, true, HttpStatus.CONFLICT);
+    }
+
+    /** Whether what would go along is still what was agreed to, and so all of it went. */
+    private boolean removed(String agreed, Supplier<Along> along, Runnable removal) {
+        return transactions.commit(() -> {
+            boolean same = key(along.get()).equals(agreed);
             if (same) {
-                mistakes.removeAirframe(id, version -> {});
+                removal.run();
             }
             return same;
         });
-        return gone ? new ModelAndView("redirect:/") : ask(airframe, true, HttpStatus.CONFLICT);
     }
 
     private Away away(Airframe airframe) {

@@ -53,6 +53,10 @@ abstract class TypedForm {
         return metric() ? "m/s" : "ft/s";
     }
 
+    public String partUnit() {
+        return metric() ? "mm" : "in";
+    }
+
     Display display() {
         return new Display(units);
     }
@@ -78,6 +82,11 @@ abstract class TypedForm {
     /** A length outdoors. */
     @Nullable Length far(String name) {
         return quantity(name, (n, metric) -> new Length(n, metric ? LengthUnit.METRE : LengthUnit.FOOT));
+    }
+
+    /** A length of a part. */
+    @Nullable Length part(String name) {
+        return quantity(name, (n, metric) -> new Length(n, metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH));
     }
 
     @Nullable Speed speed(String name) {

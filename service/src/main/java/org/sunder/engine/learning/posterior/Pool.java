@@ -130,8 +130,7 @@ public final class Pool {
             int t = ts / LOG_SPREADS.length;
             int s = ts % LOG_SPREADS.length;
             Smoother smoother = new Smoother(MEAN_SPREADS[t], LOG_SPREADS[s]);
-            Box box =
-                    new Box(new double[] {0, FastMath.log(base.scatterMedian()), FastMath.log(base.bandMedian())}, SDS);
+            Box box = new Box(centre(base), SDS);
             double[] total = total(flyers, base, smoother, box);
             Moments moments = moments(total, box);
             for (int round = 0; round < ROUNDS && !box.fits(moments); round++) {
@@ -152,8 +151,13 @@ public final class Pool {
         return new Pool(base, share, List.of(spreads), without);
     }
 
+    /** Prior means of M, A and B. */
+    private static double[] centre(Priors base) {
+        return new double[] {0, FastMath.log(base.scatterMedian()), FastMath.log(base.bandMedian())};
+    }
+
     private static double[] total(List<FlyerEvidence> flyers, Priors base, Smoother smoother, Box box) {
-        double[] centre = {0, FastMath.log(base.scatterMedian()), FastMath.log(base.bandMedian())};
+        double[] centre = centre(base);
         double[] total = new double[SIZE * SIZE * SIZE];
         for (int i = 0; i < total.length; i++) {
             int[] at = {i / (SIZE * SIZE), i / SIZE % SIZE, i % SIZE};
