@@ -124,9 +124,10 @@ public final class PoolContest {
             List<FlyerEvidence> evidence = IntStream.range(0, flyers)
                     .mapToObj(f -> FlyerEvidence.of(tested(common.flyer(random), random), BASE))
                     .toList();
+            List<FlyerPrior.Part> learned = Pool.of(evidence, BASE).learned();
             List<List<PlanTree>> taught = new ArrayList<>(List.of(alone));
             for (double share : SHARES) {
-                taught.add(trees(Pool.of(evidence, BASE, share).prior()));
+                taught.add(trees(FlyerPrior.of(learned, BASE, share)));
             }
             for (Unlike unlike : Unlike.values()) {
                 for (int j = 0; j < joints; j++) {
@@ -158,7 +159,7 @@ public final class PoolContest {
                                 "after %d flyers, base prior %.0f %%%s",
                                 flyers,
                                 100 * SHARES[way - 1],
-                                SHARES[way - 1] == Pool.BASE_SHARE ? " (as served)" : "");
+                                SHARES[way - 1] == FlyerPrior.BASE_SHARE ? " (as served)" : "");
                 System.out.println(tallies.get(unlike).get(way).row(name, 1));
             }
         }

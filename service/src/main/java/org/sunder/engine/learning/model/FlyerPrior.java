@@ -1,5 +1,6 @@
 package org.sunder.engine.learning.model;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -9,6 +10,9 @@ import java.util.List;
  * @param parts the normals; their weights add to 1
  */
 public record FlyerPrior(List<Part> parts) {
+
+    /** The share of what would be believed without the others, so that a flyer unlike the rest is found out quickly. */
+    public static final double BASE_SHARE = 0.1;
 
     private static final double ROUNDING = 1e-6;
 
@@ -68,6 +72,27 @@ public record FlyerPrior(List<Part> parts) {
         private static double determinant(double m, double s, double b, double ms, double mb, double sb) {
             return m * (s * b - sb * sb) - ms * (ms * b - sb * mb) + mb * (ms * sb - s * mb);
         }
+    }
+
+    /**
+     * What others taught, with the standard share of what would be believed without them.
+     *
+     * @param learned normals whose weights add to 1
+     */
+    public static FlyerPrior of(List<Part> learned, Priors base) {
+        return of(learned, base, BASE_SHARE);
+    }
+
+    /**
+     * What others taught, with a share of what would be believed without them.
+     *
+     * @param share weight of the base prior, in (0, 1)
+     */
+    public static FlyerPrior of(List<Part> learned, Priors base, double share) {
+        List<Part> parts = new ArrayList<>();
+        parts.add(base(base, share));
+        learned.forEach(part -> parts.add(part.weighing((1 - share) * part.weight())));
+        return new FlyerPrior(parts);
     }
 
     /**

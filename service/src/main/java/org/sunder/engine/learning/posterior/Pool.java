@@ -22,9 +22,6 @@ import org.sunder.engine.learning.quadrature.FastNormal;
  */
 public final class Pool {
 
-    /** The share of what would be believed without the others, so that a flyer unlike the rest is found out quickly. */
-    public static final double BASE_SHARE = 0.1;
-
     private static final double[] WEIGHTS = {0.25, 0.5, 0.25};
     private static final double[] MEAN_SPREADS = {0.10, 0.166, 0.25};
     private static final double[] LOG_SPREADS = {0.15, 0.27, 0.40};
@@ -36,17 +33,16 @@ public final class Pool {
     private static final double APART = 0.6;
     private static final int ROUNDS = 12;
 
+    /** Flyers looked at together. */
+    private static final int BLOCK = 32;
+
     private static final double NEGLIGIBLE = 1e-9;
 
-    private final Priors base;
-    private final double share;
     private final List<Spread> spreads;
     /** [flyer][spread]: the same without that flyer. */
     private final Moments[][] without;
 
-    private Pool(Priors base, double share, List<Spread> spreads, Moments[][] without) {
-        this.base = base;
-        this.share = share;
+    private Pool(List<Spread> spreads, Moments[][] without) {
         this.spreads = spreads;
         this.without = without;
     }
@@ -111,68 +107,128 @@ public final class Pool {
         }
     }
 
-    /** What flyers together teach, with the standard share of the base prior. */
-    public static Pool of(List<FlyerEvidence> flyers, Priors base) {
-        return of(flyers, base, BASE_SHARE);
-    }
-
     /**
      * What flyers together teach.
      *
      * @param base priors of a flyer of whom nothing is known from others
-     * @param share weight of these in what is handed out, in (0, 1)
      */
-    public static Pool of(List<FlyerEvidence> flyers, Priors base, double share) {
+    public static Pool of(List<FlyerEvidence> flyers, Priors base) {
         int all = MEAN_SPREADS.length * LOG_SPREADS.length;
-        Spread[] spreads = new Spread[all];
+        Fit[] fits = IntStream.range(0, all)
+                .mapToObj(ts ->
+                        new Fit(MEAN_SPREADS[ts / LOG_SPREADS.length], LOG_SPREADS[ts % LOG_SPREADS.length], base))
+                .toArray(Fit[]::new);
+        List<Fit> open = List.of(fits);
+        for (int round = 0; !open.isEmpty(); round++) {
+            boolean last = round == ROUNDS;
+            List<Fit> summing = open;
+            summing.forEach(fit -> fit.begin(base));
+            inBlocks(flyers, (first, block) -> summing.parallelStream().forEach(fit -> fit.add(block)));
+            open = summing.stream().filter(fit -> !fit.settled(last)).toList();
+        }
         Moments[][] without = new Moments[flyers.size()][all];
-        IntStream.range(0, all).parallel().forEach(ts -> {
-            int t = ts / LOG_SPREADS.length;
-            int s = ts % LOG_SPREADS.length;
-            Smoother smoother = new Smoother(MEAN_SPREADS[t], LOG_SPREADS[s]);
-            Box box = new Box(centre(base), SDS);
-            double[] total = total(flyers, base, smoother, box);
-            Moments moments = moments(total, box);
-            for (int round = 0; round < ROUNDS && !box.fits(moments); round++) {
-                box = box.next(moments);
-                total = total(flyers, base, smoother, box);
-                moments = moments(total, box);
-            }
-            spreads[ts] = new Spread(MEAN_SPREADS[t], LOG_SPREADS[s], WEIGHTS[t] * WEIGHTS[s], moments);
-            for (int f = 0; f < flyers.size(); f++) {
-                double[] own = smoother.logs(flyers.get(f), box);
-                double[] others = total.clone();
-                for (int i = 0; i < others.length; i++) {
-                    others[i] -= own[i];
+        inBlocks(
+                flyers,
+                (first, block) -> IntStream.range(0, all).parallel().forEach(ts -> {
+                    for (int f = 0; f < block.size(); f++) {
+                        without[first + f][ts] = fits[ts].without(block.get(f));
+                    }
+                }));
+        List<Spread> spreads = new ArrayList<>();
+        for (int ts = 0; ts < all; ts++) {
+            double weight = WEIGHTS[ts / LOG_SPREADS.length] * WEIGHTS[ts % LOG_SPREADS.length];
+            spreads.add(
+                    new Spread(fits[ts].smoother.meanSpread, fits[ts].smoother.logSpread, weight, fits[ts].moments));
+        }
+        return new Pool(spreads, without);
+    }
+
+    /** What is done with the likelihoods of some flyers, the first of which stands at an index. */
+    @FunctionalInterface
+    private interface Block {
+        void take(int first, List<Likelihood> likelihoods);
+    }
+
+    /** A flyer's likelihood at nodes of σ, δ and μ. */
+    private static final class Likelihood {
+
+        private final FlyerEvidence.Axes axes;
+        private final double[][][] values;
+
+        Likelihood(FlyerEvidence flyer) {
+            axes = flyer.axes();
+            values = flyer.likelihood();
+        }
+    }
+
+    /** Some flyers at a time: the likelihood of all at once would not fit into memory. */
+    private static void inBlocks(List<FlyerEvidence> flyers, Block block) {
+        for (int first = 0; first < flyers.size(); first += BLOCK) {
+            int end = Math.min(flyers.size(), first + BLOCK);
+            block.take(
+                    first,
+                    flyers.subList(first, end).parallelStream()
+                            .map(Likelihood::new)
+                            .toList());
+        }
+    }
+
+    /** The posterior of (M, A, B) given one (T, S), on a grid that follows it until it carries it. */
+    private static final class Fit {
+
+        private final Smoother smoother;
+        private Box box;
+        private double[] total = new double[0];
+        private Moments moments = new Moments(0, new double[0], new double[0][]);
+
+        Fit(double meanSpread, double logSpread, Priors base) {
+            smoother = new Smoother(meanSpread, logSpread);
+            box = new Box(centre(base), SDS);
+        }
+
+        /** Its prior, before any flyer. */
+        void begin(Priors base) {
+            double[] centre = centre(base);
+            total = new double[SIZE * SIZE * SIZE];
+            for (int i = 0; i < total.length; i++) {
+                int[] at = {i / (SIZE * SIZE), i / SIZE % SIZE, i % SIZE};
+                for (int axis = 0; axis < at.length; axis++) {
+                    double z = (box.node(axis, at[axis]) - centre[axis]) / SDS[axis];
+                    total[i] -= 0.5 * z * z;
                 }
-                without[f][ts] = moments(others, box);
             }
-        });
-        return new Pool(base, share, List.of(spreads), without);
+        }
+
+        void add(List<Likelihood> flyers) {
+            for (Likelihood flyer : flyers) {
+                double[] own = smoother.logs(flyer, box);
+                for (int i = 0; i < total.length; i++) {
+                    total[i] += own[i];
+                }
+            }
+        }
+
+        /** Whether the grid carries it, or there is no further try; else the grid moves on. */
+        boolean settled(boolean last) {
+            moments = moments(total, box);
+            boolean settled = last || box.fits(moments);
+            box = settled ? box : box.next(moments);
+            return settled;
+        }
+
+        Moments without(Likelihood flyer) {
+            double[] own = smoother.logs(flyer, box);
+            double[] others = total.clone();
+            for (int i = 0; i < others.length; i++) {
+                others[i] -= own[i];
+            }
+            return moments(others, box);
+        }
     }
 
     /** Prior means of M, A and B. */
     private static double[] centre(Priors base) {
         return new double[] {0, FastMath.log(base.scatterMedian()), FastMath.log(base.bandMedian())};
-    }
-
-    private static double[] total(List<FlyerEvidence> flyers, Priors base, Smoother smoother, Box box) {
-        double[] centre = centre(base);
-        double[] total = new double[SIZE * SIZE * SIZE];
-        for (int i = 0; i < total.length; i++) {
-            int[] at = {i / (SIZE * SIZE), i / SIZE % SIZE, i % SIZE};
-            for (int axis = 0; axis < at.length; axis++) {
-                double z = (box.node(axis, at[axis]) - centre[axis]) / SDS[axis];
-                total[i] -= 0.5 * z * z;
-            }
-        }
-        for (FlyerEvidence flyer : flyers) {
-            double[] own = smoother.logs(flyer, box);
-            for (int i = 0; i < total.length; i++) {
-                total[i] += own[i];
-            }
-        }
-        return total;
     }
 
     private static Moments moments(double[] logs, Box box) {
@@ -210,17 +266,17 @@ public final class Pool {
         return new Moments(highest + FastMath.log(mass) + box.logCell(), centre, second);
     }
 
-    /** The prior of a flyer who is none of them. */
-    public FlyerPrior prior() {
-        return prior(spreads.stream().map(Spread::moments).toList());
+    /** What they teach of a flyer who is none of them: normals whose weights add to 1. */
+    public List<FlyerPrior.Part> learned() {
+        return parts(spreads.stream().map(Spread::moments).toList());
     }
 
-    /** The prior of one of them, from all the others. */
-    public FlyerPrior priorWithout(int flyer) {
-        return prior(List.of(without[flyer]));
+    /** What all the others teach of one of them. */
+    public List<FlyerPrior.Part> learnedWithout(int flyer) {
+        return parts(List.of(without[flyer]));
     }
 
-    private FlyerPrior prior(List<Moments> given) {
+    private List<FlyerPrior.Part> parts(List<Moments> given) {
         double highest = given.stream().mapToDouble(Moments::logMass).max().orElseThrow();
         double[] weights = new double[given.size()];
         for (int i = 0; i < weights.length; i++) {
@@ -228,13 +284,12 @@ public final class Pool {
         }
         double sum = Arrays.stream(weights).filter(w -> w > NEGLIGIBLE).sum();
         List<FlyerPrior.Part> parts = new ArrayList<>();
-        parts.add(FlyerPrior.base(base, share));
         for (int i = 0; i < weights.length; i++) {
             if (weights[i] > NEGLIGIBLE) {
-                parts.add(part((1 - share) * weights[i] / sum, spreads.get(i), given.get(i)));
+                parts.add(part(weights[i] / sum, spreads.get(i), given.get(i)));
             }
         }
-        return new FlyerPrior(parts);
+        return parts;
     }
 
     private static FlyerPrior.Part part(double weight, Spread spread, Moments given) {
@@ -253,9 +308,9 @@ public final class Pool {
     private record Smoother(double meanSpread, double logSpread) {
 
         /** Its logarithm on a box, [M][A][B] in one row. */
-        double[] logs(FlyerEvidence flyer, Box box) {
-            FlyerEvidence.Axes axes = flyer.axes();
-            double[][][] likelihood = flyer.likelihood();
+        double[] logs(Likelihood flyer, Box box) {
+            FlyerEvidence.Axes axes = flyer.axes;
+            double[][][] likelihood = flyer.values;
             double[][] byMean = weights(axes.mean(), box, 0, meanSpread);
             double[][] byScatter = weights(axes.scatter(), box, 1, logSpread);
             double[][] byBand = weights(axes.band(), box, 2, logSpread);

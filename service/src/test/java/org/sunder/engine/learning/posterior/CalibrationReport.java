@@ -19,7 +19,7 @@ import org.sunder.engine.learning.model.Trial;
  */
 public final class CalibrationReport {
 
-    private static final double INPUT_SD = 0.05;
+    static final double INPUT_SD = 0.05;
     private static final Priors PRIORS = Priors.standard();
 
     private CalibrationReport() {}
@@ -124,7 +124,7 @@ public final class CalibrationReport {
         return List.of(tested, truth.judge(model.leaf(new Leaf.NewAirframe(INPUT_SD)), truth.correction()));
     }
 
-    private static String row(String name, List<double[]> cases) {
+    static String row(String name, List<double[]> cases) {
         StringBuilder line = new StringBuilder("| " + name + " | " + cases.size() + " |");
         for (double level : new double[] {0.5, 0.8, 0.9, 0.95}) {
             long inside = cases.stream()
@@ -136,28 +136,45 @@ public final class CalibrationReport {
         return line + String.format(Locale.ROOT, " %.2f %% |", 100 * failure);
     }
 
-    /** The fleet's true parameters, drawn from the prior. */
-    private static final class Truth {
+    /** The fleet's true parameters. */
+    static final class Truth {
 
         private final Random random;
         private final double mean;
+        private final double airframes;
+        private final double rest;
         private final double spread;
         private final ProbitNode row;
 
+        /** Drawn from the prior. */
         Truth(Random random) {
+            this(
+                    random,
+                    PRIORS.meanSd() * random.nextGaussian(),
+                    PRIORS.scatterMedian() * StrictMath.exp(PRIORS.scatterLogSd() * random.nextGaussian()),
+                    PRIORS.bandMedian() * StrictMath.exp(PRIORS.bandLogSd() * random.nextGaussian()));
+        }
+
+        /** Of a mean, a scatter and a band; the spreads between levels are drawn from the prior. */
+        Truth(Random random, double mean, double sigma, double delta) {
             this.random = random;
-            this.mean = PRIORS.meanSd() * random.nextGaussian();
+            this.mean = mean;
             double ta = PRIORS.airframeScale() * random.nextGaussian();
             double tj = PRIORS.jointScale() * random.nextGaussian();
             double ts = PRIORS.setupScale() * random.nextGaussian();
+            this.airframes = Math.abs(ta);
+            this.rest = StrictMath.sqrt(tj * tj + ts * ts + INPUT_SD * INPUT_SD);
             this.spread = StrictMath.sqrt(ta * ta + tj * tj + ts * ts + INPUT_SD * INPUT_SD);
-            double sigma = PRIORS.scatterMedian() * StrictMath.exp(PRIORS.scatterLogSd() * random.nextGaussian());
-            double delta = PRIORS.bandMedian() * StrictMath.exp(PRIORS.bandLogSd() * random.nextGaussian());
             this.row = ProbitNode.of(sigma, delta);
         }
 
         double correction() {
             return mean + spread * random.nextGaussian();
+        }
+
+        /** A joint of an airframe, both given by how many standard deviations they lie off. */
+        double correction(double airframe, double joint) {
+            return mean + airframes * airframe + rest * joint;
         }
 
         /** 1 to 6 tests at charges near what separates, one in fifty of them lapsed. */

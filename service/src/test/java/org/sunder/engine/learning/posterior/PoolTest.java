@@ -77,12 +77,16 @@ class PoolTest {
         return logs.stream().map(log -> FlyerEvidence.of(log, BASE)).toList();
     }
 
+    private static FlyerPrior prior(List<FlyerPrior.Part> learned) {
+        return FlyerPrior.of(learned, BASE);
+    }
+
     /** The next flyer, who has tested nothing, and the first two, each with the others as prior and the own log once. */
     @ParameterizedTest
     @ValueSource(ints = {1, 2})
     void quantilesAreThoseOfTheChains(int number) {
         List<FleetLog> logs = flyers(number);
-        Pool pool = Pool.of(evidence(logs), BASE, NO_BASE);
+        Pool pool = Pool.of(evidence(logs), BASE);
         List<String> misses = new ArrayList<>();
         for (String[] cells : ReferenceCases.table("pool/posterior.csv")) {
             if (Integer.parseInt(cells[0]) == number) {
@@ -112,7 +116,7 @@ class PoolTest {
 
     private static DoubleUnaryOperator quantile(Pool pool, List<FleetLog> logs, int flyer, String node) {
         boolean isNew = flyer == logs.size();
-        FlyerPrior prior = isNew ? pool.prior() : pool.priorWithout(flyer);
+        FlyerPrior prior = FlyerPrior.of(isNew ? pool.learned() : pool.learnedWithout(flyer), BASE, NO_BASE);
         FleetModel model = FleetModel.of(isNew ? FleetLog.empty() : logs.get(flyer), BASE.with(prior));
         LeafPosterior leaf = model.leaf(isNew ? new Leaf.NewAirframe(INPUT_SD) : new Leaf.Logged(0, 0, 0));
         Hyperparameters shared = model.hyperparameters();
@@ -144,11 +148,11 @@ class PoolTest {
     @Test
     void aFlyersOwnLogNeverComesBackAsPrior() {
         List<FleetLog> logs = new ArrayList<>(flyers(1));
-        FlyerPrior before = Pool.of(evidence(logs), BASE).priorWithout(2);
+        FlyerPrior before = prior(Pool.of(evidence(logs), BASE).learnedWithout(2));
         logs.set(2, log(List.of(new Trial(-0.9, Outcome.SEPARATED), new Trial(-0.8, Outcome.SEPARATED))));
-        FlyerPrior after = Pool.of(evidence(logs), BASE).priorWithout(2);
+        FlyerPrior after = prior(Pool.of(evidence(logs), BASE).learnedWithout(2));
         logs.remove(2);
-        FlyerPrior absent = Pool.of(evidence(logs), BASE).prior();
+        FlyerPrior absent = prior(Pool.of(evidence(logs), BASE).learned());
         for (double p : CHANCES) {
             assertThat(quantile(after, p)).isCloseTo(quantile(before, p), within(5e-4));
             assertThat(quantile(absent, p)).isCloseTo(quantile(before, p), within(5e-4));
@@ -176,11 +180,11 @@ class PoolTest {
     @Test
     void theOrderOfFlyersDoesNotMatterAndTheSameGivesTheSameBits() {
         List<FleetLog> logs = flyers(2);
-        FlyerPrior once = Pool.of(evidence(logs), BASE).prior();
-        assertThat(Pool.of(evidence(logs), BASE).prior()).isEqualTo(once);
+        FlyerPrior once = prior(Pool.of(evidence(logs), BASE).learned());
+        assertThat(prior(Pool.of(evidence(logs), BASE).learned())).isEqualTo(once);
         List<FleetLog> reversed = new ArrayList<>(logs);
         Collections.reverse(reversed);
-        FlyerPrior other = Pool.of(evidence(reversed), BASE).prior();
+        FlyerPrior other = prior(Pool.of(evidence(reversed), BASE).learned());
         for (double p : CHANCES) {
             assertThat(quantile(other, p)).isCloseTo(quantile(once, p), within(1e-9));
         }
@@ -204,7 +208,7 @@ class PoolTest {
                 .toList();
         Hyperparameters learned = FleetModel.of(
                         FleetLog.empty(),
-                        BASE.with(Pool.of(evidence(logs), BASE, NO_BASE).prior()))
+                        BASE.with(FlyerPrior.of(Pool.of(evidence(logs), BASE).learned(), BASE, NO_BASE)))
                 .hyperparameters();
         assertThat(learned.mean(0.5)).isCloseTo(0.3, within(0.05));
         assertThat(learned.scatter(0.5)).isBetween(0.04, 0.065);
