@@ -20,7 +20,9 @@ public class EmptyLog {
             "pull_test",
             "pin_batch",
             "powder",
-            "idempotent_answer");
+            "idempotent_answer",
+            "pool_share",
+            "pool_snapshot");
 
     private final JdbcTemplate jdbc;
 
@@ -40,6 +42,7 @@ public class EmptyLog {
     /** Takes every airframe, test and thing of the stock out; flyers and keys stay. */
     public void empty() {
         TABLES.forEach(table -> jdbc.update("delete from " + table));
-        jdbc.update("update flyer set fleet_version = fleet_version + 1");
+        jdbc.update("update flyer set fleet_version = fleet_version + 1, pool_sharing = false, pool_using = true,"
+                + " pool_snapshot = null");
     }
 }

@@ -1,6 +1,8 @@
 package org.sunder.advice;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.learning.model.Priors;
 
 /**
  * What an answer rests on, so that it can be reproduced.
@@ -9,6 +11,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
  * @param setupRevision revision of the setup in force
  * @param tests counted tests of this joint
  * @param fleetTests counted tests of all joints of the flyer, this one's included
+ * @param poolSnapshot number of the snapshot of the pool that it starts from; null where it starts from the model's own priors
  */
 @Schema(description = "What an answer rests on, so that it can be reproduced.")
 public record Basis(
@@ -22,8 +25,14 @@ public record Basis(
         int tests,
 
         @Schema(description = "Counted tests of the whole fleet, this joint's included.", example = "17")
-        int fleetTests) {
+        int fleetTests,
+
+        @Schema(
+                description = "Number of the snapshot of the pool that it starts from; absent where it starts from the"
+                        + " model's own priors.",
+                example = "3")
+        @Nullable Integer poolSnapshot) {
 
     /** The model this service computes with. */
-    public static final String MODEL = "1.0";
+    public static final String MODEL = Priors.MODEL;
 }

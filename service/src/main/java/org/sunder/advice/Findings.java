@@ -89,8 +89,9 @@ class Findings {
             LatestModelOf asked = new LatestModelOf(fleet.flyer());
             ModelOf before = (ModelOf) ifPresent(asked);
             FleetModel base = before == null ? null : (FleetModel) ifPresent(before);
-            FleetModel model =
-                    base == null ? FleetModel.of(fleet.log(), Priors.standard()) : base.changedTo(fleet.log());
+            FleetModel model = base == null || !base.priors().equals(fleet.priors())
+                    ? FleetModel.of(fleet.log(), fleet.priors())
+                    : base.changedTo(fleet.log());
             if (before == null || before.fleet().version() <= fleet.version()) {
                 kept.synchronous().put(asked, new ModelOf(fleet));
                 if (before != null) {

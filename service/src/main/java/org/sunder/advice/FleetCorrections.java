@@ -20,9 +20,7 @@ public class FleetCorrections {
     private static final Leaf NEW_AIRFRAME = new Leaf.NewAirframe(0);
 
     /** What the very first joint of a flyer starts from. */
-    static final CorrectionFactor BEFORE_ANY_TEST = FleetModel.of(FleetLog.empty(), Priors.standard())
-            .leaf(NEW_AIRFRAME)
-            .correctionFactor();
+    static final CorrectionFactor BEFORE_ANY_TEST = beforeAnyTest(Priors.standard());
 
     private final FleetSnapshots fleets;
     private final Findings findings;
@@ -34,7 +32,12 @@ public class FleetCorrections {
 
     private enum Asked {
         NEW_AIRFRAME,
+        BEFORE_ANY_TEST,
         SHARED
+    }
+
+    private static CorrectionFactor beforeAnyTest(Priors priors) {
+        return FleetModel.of(FleetLog.empty(), priors).leaf(NEW_AIRFRAME).correctionFactor();
     }
 
     /**
@@ -115,7 +118,9 @@ public class FleetCorrections {
                 fleet, Asked.NEW_AIRFRAME, () -> findings.model(fleet).leaf(NEW_AIRFRAME));
         return new FleetCorrection(
                 fresh.correctionFactor(),
-                BEFORE_ANY_TEST,
+                fleet.pool().isEmpty()
+                        ? BEFORE_ANY_TEST
+                        : findings.answer(fleet, Asked.BEFORE_ANY_TEST, () -> beforeAnyTest(fleet.priors())),
                 fresh.scatterMean(),
                 fresh.bandMean(),
                 fleet.joints().stream()

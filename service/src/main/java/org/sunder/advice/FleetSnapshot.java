@@ -6,15 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.model.AirframeLog;
 import org.sunder.engine.learning.model.FleetLog;
 import org.sunder.engine.learning.model.Leaf;
+import org.sunder.engine.learning.model.Priors;
 import org.sunder.engine.learning.posterior.FleetModel;
 import org.sunder.engine.learning.posterior.NewSetups;
 import org.sunder.groundtest.GroundTest;
+import org.sunder.pool.PoolPrior;
 import org.sunder.problem.ProblemException;
 
 /**
@@ -25,6 +28,7 @@ final class FleetSnapshot {
 
     private final UUID flyer;
     private final long version;
+    private final Optional<PoolPrior> pool;
     private final Map<UUID, Airframe> airframes;
     private final Map<UUID, LoggedJoint> joints;
     private final Map<UUID, Position> positions;
@@ -37,6 +41,7 @@ final class FleetSnapshot {
     private FleetSnapshot(
             UUID flyer,
             long version,
+            Optional<PoolPrior> pool,
             Map<UUID, Airframe> airframes,
             Map<UUID, LoggedJoint> joints,
             Map<UUID, Position> positions,
@@ -44,6 +49,7 @@ final class FleetSnapshot {
             FleetLog example) {
         this.flyer = flyer;
         this.version = version;
+        this.pool = pool;
         this.airframes = airframes;
         this.joints = joints;
         this.positions = positions;
@@ -54,11 +60,16 @@ final class FleetSnapshot {
     /**
      * The fleet at a version.
      *
+     * @param pool what its answers start from, where others were learned from
      * @param airframes in order of id, archived ones too: what they taught still counts
      * @param joints of each airframe in order of id
      */
     static FleetSnapshot of(
-            UUID flyer, long version, Collection<Airframe> airframes, Map<UUID, List<LoggedJoint>> joints) {
+            UUID flyer,
+            long version,
+            Optional<PoolPrior> pool,
+            Collection<Airframe> airframes,
+            Map<UUID, List<LoggedJoint>> joints) {
         Map<UUID, Airframe> byId = new LinkedHashMap<>();
         Map<UUID, LoggedJoint> all = new LinkedHashMap<>();
         Map<UUID, Position> positions = new LinkedHashMap<>();
@@ -74,7 +85,8 @@ final class FleetSnapshot {
             }
             into.add(new AirframeLog(own.stream().map(LoggedJoint::log).toList()));
         }
-        return new FleetSnapshot(flyer, version, byId, all, positions, new FleetLog(logs), new FleetLog(invented));
+        return new FleetSnapshot(
+                flyer, version, pool, byId, all, positions, new FleetLog(logs), new FleetLog(invented));
     }
 
     UUID flyer() {
@@ -83,6 +95,16 @@ final class FleetSnapshot {
 
     long version() {
         return version;
+    }
+
+    /** What its answers start from, where others were learned from. */
+    Optional<PoolPrior> pool() {
+        return pool;
+    }
+
+    /** What is believed before any test of it. */
+    Priors priors() {
+        return pool.map(known -> Priors.standard().with(known.prior())).orElseGet(Priors::standard);
     }
 
     /** Everything that the engine learns from; nothing of the example is in it. */
@@ -184,6 +206,13 @@ final class FleetSnapshot {
         FleetLog after = before.with(
                 position.airframe(), before.airframes().get(position.airframe()).with(position.joint(), changed.log()));
         return new FleetSnapshot(
-                flyer, version + 1, airframes, next, positions, ofExample ? log : after, ofExample ? after : example);
+                flyer,
+                version + 1,
+                pool,
+                airframes,
+                next,
+                positions,
+                ofExample ? log : after,
+                ofExample ? after : example);
     }
 }

@@ -21,16 +21,19 @@ import org.sunder.airframe.SetupPhysics;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
 import org.sunder.http.FleetVersions;
+import org.sunder.pool.FlyerLogs;
+import org.sunder.pool.PoolUse;
 
 /** Reads the fleet of the flyer whose request it is: once for each version of it. */
 @Component
-class FleetSnapshots {
+class FleetSnapshots implements FlyerLogs {
 
     private final Airframes airframes;
     private final GroundTests tests;
     private final SetupPhysics physics;
     private final FleetVersions versions;
     private final Findings findings;
+    private final PoolUse pool;
     private final CurrentFlyer flyer;
     private final TransactionTemplate reading;
 
@@ -40,6 +43,7 @@ class FleetSnapshots {
             SetupPhysics physics,
             FleetVersions versions,
             Findings findings,
+            PoolUse pool,
             CurrentFlyer flyer,
             PlatformTransactionManager transactions) {
         this.airframes = airframes;
@@ -47,6 +51,7 @@ class FleetSnapshots {
         this.physics = physics;
         this.versions = versions;
         this.findings = findings;
+        this.pool = pool;
         this.flyer = flyer;
         this.reading = new TransactionTemplate(transactions);
         this.reading.setReadOnly(true);
@@ -61,16 +66,28 @@ class FleetSnapshots {
 
     /** The fleet as it stands, read anew. */
     FleetSnapshot read() {
+        FleetSnapshot read = unkept();
+        findings.keep(read);
+        return read;
+    }
+
+    private FleetSnapshot unkept() {
         UUID id = flyer.id();
         while (true) {
             long version = versions.of(id);
             FleetSnapshot read = Objects.requireNonNull(reading.execute(status -> read(id, version)));
             // Rows read one table after another are of one version only if it stands before and after.
             if (versions.of(id) == version) {
-                findings.keep(read);
                 return read;
             }
         }
+    }
+
+    /** The log of a flyer who shares it, with nothing kept: all of them are read one after another. */
+    @Override
+    public Versioned of(UUID sharer) {
+        FleetSnapshot read = flyer.reading(sharer, this::unkept);
+        return new Versioned(read.version(), read.log());
     }
 
     private FleetSnapshot read(UUID id, long version) {
@@ -86,7 +103,7 @@ class FleetSnapshots {
                         setups.getOrDefault(joint.id(), List.of()),
                         byJoint.getOrDefault(joint.id(), List.of())))
                 .collect(groupingBy(joint -> joint.joint().airframeId()));
-        return FleetSnapshot.of(id, version, all, joints);
+        return FleetSnapshot.of(id, version, pool.prior(id), all, joints);
     }
 
     private LoggedJoint logged(Airframe airframe, Joint joint, List<Setup> setups, List<GroundTest> fired) {

@@ -15,6 +15,7 @@ import org.sunder.engine.planning.PlanningCase;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.Occasion;
+import org.sunder.pool.PoolPrior;
 
 /**
  * All that is known of a joint as it is set up now, or was in an earlier revision.
@@ -50,7 +51,10 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
                 Basis.MODEL,
                 setup.revision(),
                 logged.counted(),
-                fleet.counted(logged.airframe().example()));
+                fleet.counted(logged.airframe().example()),
+                logged.airframe().example()
+                        ? null
+                        : fleet.pool().map(PoolPrior::snapshot).orElse(null));
     }
 
     /** The question to the planner. */

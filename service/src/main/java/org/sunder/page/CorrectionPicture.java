@@ -1,6 +1,8 @@
 package org.sunder.page;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
@@ -19,7 +21,39 @@ final class CorrectionPicture {
     private static final double ROW = 30;
     private static final double SIZE = 15;
     private static final double WIDEST = 4;
-    private static final List<Double> TICKS = List.of(0.25, 0.5, 0.7, 1.0, 1.4, 2.0, 4.0);
+    private static final double BESIDE = 1.12;
+
+    /**
+     * What the rows are measured in.
+     *
+     * @param ticks values named below the picture
+     * @param tick one of them in words
+     * @param words a value and its interval in words
+     * @param caption what the values are
+     */
+    record Scale(
+            List<Double> ticks, DoubleFunction<String> tick, Function<CorrectionFactor, String> words, String caption) {
+
+        /** Corrections, with the handbook in the middle. */
+        static final Scale CORRECTION = new Scale(
+                List.of(0.25, 0.5, 0.7, 1.0, 1.4, 2.0, 4.0),
+                Words::digits,
+                Words::of,
+                "correction, times the handbook charge");
+
+        /** Parts of a charge. */
+        static final Scale SHARE = new Scale(
+                List.of(0.02, 0.05, 0.1, 0.2, 0.4, 0.8),
+                Words::inPercent,
+                share -> Words.inPercent(share.median()) + " (" + Words.inPercent(share.low()) + " – "
+                        + Words.inPercent(share.high()) + ")",
+                "of the charge");
+
+        /** A value and its interval in words. */
+        String of(CorrectionFactor interval) {
+            return words.apply(interval);
+        }
+    }
 
     /**
      * One interval.
@@ -35,21 +69,33 @@ final class CorrectionPicture {
 
     /** The picture of some rows, topmost first; at least one. */
     static String of(String title, List<Row> rows) {
-        Axis axis = axis(rows);
+        return of(title, rows, Scale.CORRECTION);
+    }
+
+    /** The same of something else. */
+    static String of(String title, List<Row> rows, Scale scale) {
+        Axis axis = scale.equals(Scale.CORRECTION) ? axis(rows) : around(rows);
         double bottom = TOP + rows.size() * ROW;
-        Svg svg = new Svg(WIDTH, bottom + 48, title, words(rows));
-        for (double tick : TICKS) {
+        Svg svg = new Svg(WIDTH, bottom + 48, title, words(rows, scale));
+        for (double tick : scale.ticks) {
             double log = Math.log(tick);
             if (log >= axis.low() && log <= axis.high()) {
                 svg.line(axis.at(log), TOP, axis.at(log), bottom, tick == 1 ? Line.THIN : Line.FAINT)
-                        .text(axis.at(log), bottom + 18, SIZE, Anchor.MIDDLE, Words.digits(tick));
+                        .text(axis.at(log), bottom + 18, SIZE, Anchor.MIDDLE, scale.tick.apply(tick));
             }
         }
         for (int i = 0; i < rows.size(); i++) {
             draw(svg, rows.get(i), TOP + (i + 0.5) * ROW, axis);
         }
-        svg.text((LEFT + RIGHT) / 2, bottom + 38, SIZE, Anchor.MIDDLE, "correction, times the handbook charge");
+        svg.text((LEFT + RIGHT) / 2, bottom + 38, SIZE, Anchor.MIDDLE, scale.caption);
         return svg.end();
+    }
+
+    private static Axis around(List<Row> rows) {
+        double low = rows.stream().mapToDouble(row -> row.factor().low()).min().orElseThrow();
+        double high =
+                rows.stream().mapToDouble(row -> row.factor().high()).max().orElseThrow();
+        return new Axis(Math.log(low / BESIDE), Math.log(high * BESIDE), LEFT, RIGHT);
     }
 
     private static Axis axis(List<Row> rows) {
@@ -75,12 +121,12 @@ final class CorrectionPicture {
         svg.line(median, y - 8, median, y + 8, Line.BOLD);
     }
 
-    private static String words(List<Row> rows) {
+    private static String words(List<Row> rows, Scale scale) {
         StringBuilder words = new StringBuilder("Median and 90 % interval of each. ");
         rows.forEach(row -> words.append(row.label())
                 .append(row.outcome() == null ? "" : ", " + row.outcome() + (row.counted() ? "" : " (void)"))
                 .append(": ")
-                .append(Words.of(row.factor()))
+                .append(scale.of(row.factor()))
                 .append(". "));
         return words.toString();
     }

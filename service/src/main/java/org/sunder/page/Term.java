@@ -152,6 +152,16 @@ record Term(
                     "How much the charge that just parts a joint differs from shot to shot.",
                     "Pack and load the same way each time to keep it small."),
             of(
+                    "partial-band",
+                    "band of partial separation",
+                    "The charges, above those that do nothing, at which a joint moves and does not part.",
+                    "A partial says that the joint is near: a little more parts it."),
+            of(
+                    "pool",
+                    "pool",
+                    "What the tests of flyers who share them teach of a rocket not yet tested.",
+                    "Sharing is your choice, and nobody sees whose tests they were."),
+            of(
                     "charge-ruler",
                     "charge ruler",
                     "The one scale of a joint's charges: tests above it, where it is likely to part, what comes next, and the wall.",

@@ -57,6 +57,11 @@ final class Words {
         return percent.toPlainString() + " %";
     }
 
+    /** A part in whole hundredths: "12 %". */
+    static String inPercent(double part) {
+        return Math.round(100 * part) + " %";
+    }
+
     /** "powder in a vial". */
     static String held(Containment containment) {
         return "powder in a " + containment;

@@ -10,6 +10,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.context.annotation.Import;
 import org.springframework.test.context.ContextConfiguration;
 import org.sunder.Client;
+import org.sunder.EmptyLog;
 import org.sunder.TestDatabase;
 import org.sunder.postgres.NeedsContainers;
 
@@ -27,5 +28,5 @@ import org.sunder.postgres.NeedsContainers;
             "sunder.data-folder=target/keyed${sunder.test.fork:}"
         })
 @ContextConfiguration(initializers = TestDatabase.class)
-@Import(Client.class)
+@Import({Client.class, EmptyLog.class})
 public @interface KeyedServiceTest {}

@@ -3,8 +3,6 @@ package org.sunder.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.BeforeEach;
@@ -98,13 +96,6 @@ class CopyTest extends OneJoint {
     private HttpResponse<String> press(String path, String name, String to) {
         String fields = "name=" + URLEncoder.encode(name, StandardCharsets.UTF_8)
                 + (to == null ? "" : "&airframe=" + to.replaceAll(".*/", ""));
-        return HttpClient.newHttpClient()
-                .sendAsync(
-                        client.request(path, "Accept", "text/html", "Sec-Fetch-Site", "same-origin")
-                                .header("Content-Type", "application/x-www-form-urlencoded")
-                                .POST(HttpRequest.BodyPublishers.ofString(fields))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString())
-                .join();
+        return submitted(path, fields);
     }
 }

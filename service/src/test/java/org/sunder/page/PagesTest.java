@@ -106,6 +106,11 @@ class PagesTest {
         pages.put("flight-day-worked-out", airframe.replace("/api", "") + workedOut + "260");
         pages.put("flight-day-fault", airframe.replace("/api", "") + workedOut + "26x");
         pages.put("summary", airframe.replace("/api", "") + "/summary");
+        String file =
+                Files.readString(Path.of("src", "main", "resources", "openapi", "takeInPoolSnapshot.request.json"));
+        client.post("/api/pool/snapshots?givenBy=the%20club%20down%20the%20road&use=true", file);
+        pages.put("pool", "/pool");
+        pages.put("joint-pool", other.replace("/api", "") + "/pool");
         pages.put("import", "/import");
         pages.put("terms", "/terms");
         pages.put("new-airframe", "/airframes/new");

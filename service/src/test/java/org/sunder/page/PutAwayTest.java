@@ -2,9 +2,6 @@ package org.sunder.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -22,7 +19,7 @@ class PutAwayTest extends OneJoint {
         assertThat(read("/fleet")).contains("href=\"/airframes/put-away\"");
         assertThat(read("/airframes/put-away")).contains(">Bittern<", "1 joint, put away", "Bring it back: Bittern");
         assertThat(read(page(airframe))).contains("Put away.", "Bring it back");
-        var back = press(page(airframe) + "/bring-back", "");
+        var back = submitted(page(airframe) + "/bring-back", "");
         assertThat(back.statusCode()).isEqualTo(302);
         assertThat(back.headers().firstValue("Location").orElse("")).endsWith(page(airframe));
         assertThat(read("/")).contains(">Bittern<").doesNotContain("/airframes/put-away");
@@ -37,11 +34,11 @@ class PutAwayTest extends OneJoint {
         assertThat(question).contains("Delete nose to bay?", "2 setups", "the load-out long case, big main", "Keep it");
         assertThat(read(page(joint))).contains("href=\"" + page(joint) + "/remove\"");
         client.put(joint + "/setup", Samples.SETUP, "If-Match", "*");
-        var stale = press(page(joint) + "/remove", agreed(question));
+        var stale = submitted(page(joint) + "/remove", agreed(question));
         assertThat(stale.statusCode()).as("a setup came in between").isEqualTo(409);
         assertThat(stale.body()).contains("Nothing was deleted", "3 setups");
         assertThat(client.get(joint).status()).isEqualTo(200);
-        var gone = press(page(joint) + "/remove", agreed(stale.body()));
+        var gone = submitted(page(joint) + "/remove", agreed(stale.body()));
         assertThat(gone.statusCode()).isEqualTo(302);
         assertThat(gone.headers().firstValue("Location").orElse("")).endsWith(page(airframe));
         assertThat(client.get(joint).status()).isEqualTo(404);
@@ -53,10 +50,10 @@ class PutAwayTest extends OneJoint {
         assertThat(read(page(airframe) + "/edit")).contains("href=\"" + page(airframe) + "/remove\"");
         String question = read(page(airframe) + "/remove");
         assertThat(question).contains("Delete Bittern?", "the joint nose to bay", "1 setup");
-        assertThat(press(page(airframe) + "/remove", "").statusCode())
+        assertThat(submitted(page(airframe) + "/remove", "").statusCode())
                 .as("agreed to nothing")
                 .isEqualTo(409);
-        assertThat(press(page(airframe) + "/remove", agreed(question)).statusCode())
+        assertThat(submitted(page(airframe) + "/remove", agreed(question)).statusCode())
                 .isEqualTo(302);
         assertThat(client.get(airframe).status()).isEqualTo(404);
     }
@@ -69,10 +66,10 @@ class PutAwayTest extends OneJoint {
             assertThat(said)
                     .contains(" stays</h1>", "One firing is logged there")
                     .doesNotContain("Delete it for good");
-            assertThat(press(path + "/remove", "").statusCode()).isEqualTo(409);
+            assertThat(submitted(path + "/remove", "").statusCode()).isEqualTo(409);
         }
         String key = "agreed=1-0-1-0-0";
-        var forced = press(page(joint) + "/remove", key);
+        var forced = submitted(page(joint) + "/remove", key);
         assertThat(forced.statusCode()).as("agreed to by hand").isEqualTo(409);
         assertThat(client.get(joint).status()).isEqualTo(200);
     }
@@ -82,17 +79,5 @@ class PutAwayTest extends OneJoint {
         Matcher value = Pattern.compile("name=\"agreed\" value=\"([^\"]*)\"").matcher(text);
         assertThat(value.find()).isTrue();
         return "agreed=" + value.group(1);
-    }
-
-    private HttpResponse<String> press(String path, String fields) {
-        return sent(client.request(path, "Accept", "text/html", "Sec-Fetch-Site", "same-origin")
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(fields)));
-    }
-
-    private static HttpResponse<String> sent(HttpRequest.Builder request) {
-        return HttpClient.newHttpClient()
-                .sendAsync(request.build(), HttpResponse.BodyHandlers.ofString())
-                .join();
     }
 }

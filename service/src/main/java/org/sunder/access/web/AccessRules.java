@@ -50,6 +50,8 @@ class AccessRules {
         "/stock/**",
         "/import",
         "/terms",
+        "/pool",
+        "/pool/*",
         "/sign-out",
         "/actuator/prometheus"
     };
@@ -59,7 +61,8 @@ class AccessRules {
         "/airframes/*/copy",
         "/airframes/*/load-outs/*/copy",
         "/airframes/*/bring-back",
-        "/airframes/*/remove"
+        "/airframes/*/remove",
+        "/pool/*"
     };
     private static final String[] LOGGING = {"/api/joints/*/ground-tests", "/api/joints/*/flight-events"};
     private static final String[] LOOKING_AFTER = {"/api/flyers", "/api/flyers/**", "/api/backup"};
@@ -109,6 +112,8 @@ class AccessRules {
                 .hasAuthority(admin)
                 .requestMatchers("/api/access-keys", "/api/access-keys/**")
                 .hasAnyAuthority(admin, full)
+                .requestMatchers(HttpMethod.POST, "/api/pool/snapshots", "/api/pool/renew")
+                .hasAuthority(admin)
                 .requestMatchers(HttpMethod.GET, "/api/**")
                 .authenticated()
                 .requestMatchers(HttpMethod.HEAD, "/api/**")

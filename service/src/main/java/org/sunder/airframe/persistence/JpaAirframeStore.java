@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -16,6 +17,7 @@ import org.sunder.airframe.DeploymentEvent;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
+import org.sunder.airframe.SetupStored;
 import org.sunder.http.Cursor;
 import org.sunder.http.FleetVersions;
 import org.sunder.http.RowIds;
@@ -30,6 +32,7 @@ class JpaAirframeStore implements AirframeStore {
     private final SetupRows setups;
     private final SheetDocuments documents;
     private final FleetVersions versions;
+    private final ApplicationEventPublisher events;
     private final Clock clock;
 
     JpaAirframeStore(
@@ -38,12 +41,14 @@ class JpaAirframeStore implements AirframeStore {
             SetupRows setups,
             SheetDocuments documents,
             FleetVersions versions,
+            ApplicationEventPublisher events,
             Clock clock) {
         this.airframes = airframes;
         this.joints = joints;
         this.setups = setups;
         this.documents = documents;
         this.versions = versions;
+        this.events = events;
         this.clock = clock;
     }
 
@@ -176,6 +181,7 @@ class JpaAirframeStore implements AirframeStore {
 
     private Setup saveSetup(UUID flyer, UUID jointId, int revision, SetupSheet sheet) {
         String document = documents.write(sheet);
+        events.publishEvent(new SetupStored(flyer));
         return setup(setups.saveAndFlush(new SetupRow(RowIds.next(), flyer, jointId, revision, document, now())));
     }
 

@@ -34,6 +34,9 @@ public record Priors(
         double lapse,
         Optional<FlyerPrior> flyer) {
 
+    /** The version of the model: it changes where the same log would be answered otherwise. */
+    public static final String MODEL = "1.0";
+
     public Priors {
         requireAtLeastZero(airframeScale, jointScale, setupScale, scatterLogSd, bandLogSd);
         if (!(meanSd > 0 && scatterMedian > 0 && bandMedian > 0 && lapse >= 0 && lapse < 1)) {

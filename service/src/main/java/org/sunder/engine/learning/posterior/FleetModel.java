@@ -59,6 +59,11 @@ public final class FleetModel {
                 + recent.map(last -> last.others().kilobytes()).orElse(0);
     }
 
+    /** What was believed before any test. */
+    public Priors priors() {
+        return levels.priors();
+    }
+
     /** The log this posterior is of. */
     public FleetLog log() {
         return log;

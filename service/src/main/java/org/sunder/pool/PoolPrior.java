@@ -1,0 +1,11 @@
+package org.sunder.pool;
+
+import org.sunder.engine.learning.model.FlyerPrior;
+
+/**
+ * What a flyer's answers start from where others were learned from.
+ *
+ * @param snapshot number of the snapshot
+ * @param prior what it says of this flyer: from the others alone
+ */
+public record PoolPrior(int snapshot, FlyerPrior prior) {}

@@ -1,0 +1,5 @@
+/** The pool over HTTP. */
+@NullMarked
+package org.sunder.pool.web;
+
+import org.jspecify.annotations.NullMarked;
