@@ -103,12 +103,16 @@ public class Advising {
                     .map(finer -> step.reason().doneBySteps(finer.kilograms()))
                     .orElse(step.reason());
         }
+        if (step.reason().code() != Reason.Code.FIRST_TEST) {
+            return step.reason();
+        }
+        double factor = joint.posterior().correctionFactor().median();
         int others = joint.fleet().testedAirframesBut(joint.logged().airframe().id());
-        return step.reason().code() == Reason.Code.FIRST_TEST && others > 0
-                ? step.reason()
-                        .startingFrom(
-                                others, joint.posterior().correctionFactor().median())
-                : step.reason();
+        return others > 0
+                ? step.reason().startingFrom(others, factor)
+                : joint.pool()
+                        .map(pool -> step.reason().startingFromOthers(pool.flyers(), factor))
+                        .orElse(step.reason());
     }
 
     private record NextAt(UUID joint) {}

@@ -2,6 +2,7 @@ package org.sunder.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.model.Outcome;
@@ -52,9 +53,12 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
                 setup.revision(),
                 logged.counted(),
                 fleet.counted(logged.airframe().example()),
-                logged.airframe().example()
-                        ? null
-                        : fleet.pool().map(PoolPrior::snapshot).orElse(null));
+                pool().map(PoolPrior::snapshot).orElse(null));
+    }
+
+    /** What other flyers taught, where the answer starts from that; the example learns nothing from it. */
+    Optional<PoolPrior> pool() {
+        return logged.airframe().example() ? Optional.empty() : fleet.pool();
     }
 
     /** The question to the planner. */

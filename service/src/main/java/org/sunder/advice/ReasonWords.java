@@ -119,11 +119,18 @@ public final class ReasonWords {
 
     private String start() {
         if (!reason.numbers().containsKey("otherAirframes")) {
-            return "";
+            return startFromFlyers();
         }
         long others = Math.round(number("otherAirframes"));
         return " It starts from your " + (others == 1 ? "other airframe" : others + " other airframes")
                 + ", which needed " + factor("factor") + " times the handbook charge.";
+    }
+
+    private String startFromFlyers() {
+        return reason.numbers().containsKey("otherFlyers")
+                ? " It starts from what the rockets of " + Math.round(number("otherFlyers")) + " other flyers showed, "
+                        + factor("factor") + " times the handbook charge."
+                : "";
     }
 
     private static String oneIn(double fails) {

@@ -84,13 +84,16 @@ public class PoolUse {
 
     /** From the others alone where the flyer took part, else from all. */
     private Optional<PoolPrior> prior(UUID of, int snapshot) {
-        return learned(of, snapshot).map(PoolFileRules::prior).map(prior -> new PoolPrior(snapshot, prior));
+        return store.find(snapshot).flatMap(known -> {
+            int flyers = known.file().flyers();
+            Optional<PoolStore.Share> own = store.shareOf(of, snapshot);
+            return own.isEmpty()
+                    ? Optional.of(prior(snapshot, flyers, known.file().learned()))
+                    : Optional.ofNullable(own.get().others()).map(others -> prior(snapshot, flyers - 1, others));
+        });
     }
 
-    private Optional<List<PoolNormal>> learned(UUID of, int snapshot) {
-        Optional<PoolStore.Share> own = store.shareOf(of, snapshot);
-        return own.isPresent()
-                ? Optional.ofNullable(own.get().others())
-                : store.find(snapshot).map(known -> known.file().learned());
+    private static PoolPrior prior(int snapshot, int flyers, List<PoolNormal> learned) {
+        return new PoolPrior(snapshot, flyers, PoolFileRules.prior(learned));
     }
 }

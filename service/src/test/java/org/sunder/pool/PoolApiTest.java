@@ -179,6 +179,11 @@ class PoolApiTest {
         var alone = newcomer.get(joint + "/estimate").body().path("correction");
         keeper.post("/api/pool/renew", "");
         newcomer.post("/api/pool/move", "");
+        assertThat(newcomer.get(joint + "/next-charge")
+                        .body()
+                        .at("/reason/text")
+                        .asString())
+                .contains("the rockets of 8 other flyers showed");
         var taught = newcomer.get(joint + "/estimate").body().path("correction");
         assertThat(taught.path("high").asDouble() / taught.path("low").asDouble())
                 .isLessThan(

@@ -85,4 +85,9 @@ public record Reason(Code code, Map<String, Double> charges, Map<String, Double>
     public Reason startingFrom(int airframes, double factor) {
         return number("otherAirframes", airframes).number("factor", factor);
     }
+
+    /** This reason with where a first charge comes from: what other flyers' rockets needed. */
+    public Reason startingFromOthers(int flyers, double factor) {
+        return number("otherFlyers", flyers).number("factor", factor);
+    }
 }
