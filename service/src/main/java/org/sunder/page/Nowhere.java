@@ -11,7 +11,7 @@ import org.springframework.web.servlet.ModelAndView;
 class Nowhere extends Pages {
 
     @GetMapping(
-            path = {"/nowhere", "/airframes/**", "/joints/**", "/stock/**", "/fleet/**"},
+            path = {"/nowhere", "/airframes/**", "/joints/**", "/stock/**", "/fleet/**", "/pool/**"},
             produces = MediaType.TEXT_HTML_VALUE)
     ModelAndView page() {
         return page(

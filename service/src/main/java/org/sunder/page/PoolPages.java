@@ -207,18 +207,18 @@ class PoolPages extends Pages {
     }
 
     private static String headline(PoolEffects.Effect effect) {
-        return "With the pool's experience " + likely(effect.with()) + ", without " + likely(effect.without());
+        String with = count(effect.with());
+        String without = count(effect.without());
+        String likely = with + (with.equals("1") ? " more test is likely" : " more tests are likely");
+        return with.equals(without)
+                ? "With the pool's experience or without it, " + likely
+                : "With the pool's experience " + likely + ", without it " + without;
     }
 
-    private static String likely(PoolEffects.Way way) {
-        int most = way.doneAfter().size() - 1;
+    private static String count(PoolEffects.Way way) {
         return way.likely()
-                .map(tests -> switch (tests) {
-                    case 0 -> "no further test is needed";
-                    case 1 -> "1 further test is likely";
-                    default -> tests + " further tests are likely";
-                })
-                .orElse("more than " + most + " further tests are likely");
+                .map(tests -> tests == 0 ? "no" : tests.toString())
+                .orElse("more than " + (way.doneAfter().size() - 1));
     }
 
     private static List<Done> done(PoolEffects.Effect effect) {

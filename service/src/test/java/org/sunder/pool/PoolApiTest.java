@@ -2,6 +2,7 @@ package org.sunder.pool;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.http.HttpRequest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -120,6 +121,25 @@ class PoolApiTest {
         assertThat(made.status()).as(made.raw().body()).isEqualTo(200);
         assertThat(made.body().path("flyers").asInt()).isEqualTo(5);
         assertThat(made.body().path("tests").asInt()).isEqualTo(15);
+    }
+
+    /** As the operation that does the same; what only an admin key may do is not on the page of others. */
+    @Test
+    void onlyTheKeeperMakesOne() {
+        Client flyer = with("flyer", Scope.FULL);
+        Client guest = with("guest", Scope.READ_ONLY);
+        assertThat(press(flyer, "/pool/renew", "")).isEqualTo(403);
+        assertThat(press(guest, "/pool/sharing", "on=true")).isEqualTo(403);
+        assertThat(press(flyer, "/pool/sharing", "on=true")).isEqualTo(302);
+        assertThat(flyer.get("/pool", "Accept", "text/html").raw().body()).doesNotContain("Make one now", "take-in");
+        assertThat(keeper.get("/pool", "Accept", "text/html").raw().body()).contains("Make one now", "take-in");
+    }
+
+    private static int press(Client flyer, String path, String form) {
+        return flyer.send(flyer.request(path, "Accept", "text/html", "Sec-Fetch-Site", "same-origin")
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .POST(HttpRequest.BodyPublishers.ofString(form)))
+                .status();
     }
 
     @Test

@@ -112,7 +112,7 @@ class AccessRules {
                 .hasAuthority(admin)
                 .requestMatchers("/api/access-keys", "/api/access-keys/**")
                 .hasAnyAuthority(admin, full)
-                .requestMatchers(HttpMethod.POST, "/api/pool/snapshots", "/api/pool/renew")
+                .requestMatchers(HttpMethod.POST, "/api/pool/snapshots", "/api/pool/renew", "/pool/renew")
                 .hasAuthority(admin)
                 .requestMatchers(HttpMethod.GET, "/api/**")
                 .authenticated()

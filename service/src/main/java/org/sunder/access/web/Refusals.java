@@ -54,6 +54,7 @@ final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
         String path = request.getRequestURI();
         boolean known = path.startsWith("/api/")
                 || path.startsWith("/example")
+                || path.startsWith("/pool/")
                 || FORMS.stream().anyMatch(path::endsWith);
         problems.write(request, response, known ? ProblemType.NOT_ALLOWED : ProblemType.NOT_FOUND);
     }

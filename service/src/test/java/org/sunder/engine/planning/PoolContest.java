@@ -35,12 +35,13 @@ public final class PoolContest {
     private static final double[] SHARES = {0.05, 0.10, 0.20};
     private static final double MEASURE = 0.00005;
     private static final Goal GOAL = Goal.standard();
+    private static final double[] PRICES = {0.05, 0.10, 0.15, 0.25, 0.40};
 
     private final int pools;
     private final int joints;
     private final int flyers;
     private final long seed;
-    private final List<PlanTree> alone = trees(new FlyerPrior(List.of(FlyerPrior.base(BASE, 1))));
+    private final List<PlanTree> alone = trees(new FlyerPrior(List.of(FlyerPrior.base(BASE, 1))), GOAL);
 
     private PoolContest(int pools, int joints, int flyers, long seed) {
         this.pools = pools;
@@ -117,6 +118,7 @@ public final class PoolContest {
             tallies.put(
                     unlike, Stream.generate(Tally::new).limit(SHARES.length + 1).toList());
         }
+        List<Tally> frontier = Stream.generate(Tally::new).limit(PRICES.length).toList();
         Random seeds = new Random(seed);
         for (int p = 0; p < pools; p++) {
             Random random = new Random(seeds.nextLong());
@@ -127,7 +129,12 @@ public final class PoolContest {
             List<FlyerPrior.Part> learned = Pool.of(evidence, BASE).learned();
             List<List<PlanTree>> taught = new ArrayList<>(List.of(alone));
             for (double share : SHARES) {
-                taught.add(trees(FlyerPrior.of(learned, BASE, share)));
+                taught.add(trees(FlyerPrior.of(learned, BASE, share), GOAL));
+            }
+            List<List<PlanTree>> priced = new ArrayList<>();
+            for (double price : PRICES) {
+                Goal goal = new Goal(GOAL.reliability(), price, GOAL.excessLimit());
+                priced.add(trees(FlyerPrior.of(learned, BASE), goal));
             }
             for (Unlike unlike : Unlike.values()) {
                 for (int j = 0; j < joints; j++) {
@@ -140,6 +147,14 @@ public final class PoolContest {
                         tallies.get(unlike)
                                 .get(way)
                                 .add(joint, taught.get(way).get(which).run(joint, same));
+                    }
+                    for (int price = 0; price < PRICES.length && unlike == Unlike.ALIKE; price++) {
+                        Random same = new Random(own);
+                        Flyer flyer = common.flyer(same);
+                        int which = j % TrueFleet.CLASSES;
+                        TrueJoint joint = flyer.joint(flyer.airframe(same), which, unlike.scatter, unlike.truth, same);
+                        frontier.get(price)
+                                .add(joint, priced.get(price).get(which).run(joint, same));
                     }
                 }
             }
@@ -163,6 +178,18 @@ public final class PoolContest {
                 System.out.println(tallies.get(unlike).get(way).row(name, 1));
             }
         }
+        System.out.printf(
+                Locale.ROOT,
+                "%n## The frontier: a flyer like those of the pool, as served, at other prices per test%n%n%s%n",
+                Tally.HEADER);
+        for (int price = 0; price < PRICES.length; price++) {
+            String name = String.format(
+                    Locale.ROOT,
+                    "price %.2f%s",
+                    PRICES[price],
+                    PRICES[price] == GOAL.pricePerTest() ? " (as served)" : "");
+            System.out.println(frontier.get(price).row(name, 1));
+        }
     }
 
     /** Two airframes of two joints. */
@@ -182,11 +209,11 @@ public final class PoolContest {
         return new FleetLog(airframes);
     }
 
-    private static List<PlanTree> trees(FlyerPrior prior) {
+    private static List<PlanTree> trees(FlyerPrior prior, Goal goal) {
         LeafPosterior start =
                 FleetModel.of(FleetLog.empty(), BASE.with(prior)).leaf(new Leaf.NewAirframe(TrueFleet.INPUT_SD));
         return IntStream.range(0, TrueFleet.CLASSES)
-                .mapToObj(which -> PlanTree.start(start, TrueFleet.handbookCharge(which), MEASURE, List.of(), GOAL))
+                .mapToObj(which -> PlanTree.start(start, TrueFleet.handbookCharge(which), MEASURE, List.of(), goal))
                 .toList();
     }
 }
