@@ -22,6 +22,7 @@ import org.sunder.http.StorageRoom;
 public class AccessKeys {
 
     private static final Duration SESSION = Duration.ofDays(30);
+    private static final Duration CLAIMED = Duration.ofDays(365);
     private static final Duration NOTED = Duration.ofMinutes(1); // how exactly the last use is kept
 
     private final JdbcClient jdbc;
@@ -45,6 +46,30 @@ public class AccessKeys {
         return issue(grant.flyerId(), grant.keyId(), "browser session", grant.scope(), end);
     }
 
+    /** Makes a key that does nothing but sign one phone in, which then may log. */
+    public IssuedKey issueOnce(UUID flyer, String name, Instant expiresAt) {
+        IssuedKey made = issue(flyer, name, Scope.LOG_ONLY, expiresAt);
+        jdbc.sql("update access_key set once = true where flyer_id = ? and id = ?")
+                .params(flyer, made.key().id())
+                .update();
+        return made;
+    }
+
+    /**
+     * Takes a key that signs in once. From then on nobody knows its text, and it stands for the phone that showed it, for a year.
+     * Empty where it is unknown, used, revoked or past its end. Runs inside the caller's transaction.
+     */
+    public Optional<Grant> claim(String secret) {
+        Instant now = clock.instant();
+        String unknown = Secrets.digest(Secrets.fresh());
+        int claimed = jdbc.sql(
+                        "update access_key set once = false, digest = ?, expires_at = ? where digest = ? and once"
+                                + " and revoked_at is null and expires_at > ?")
+                .params(unknown, at(now.plus(CLAIMED)), Secrets.digest(secret), at(now))
+                .update();
+        return claimed == 0 ? Optional.empty() : grant(unknown);
+    }
+
     private IssuedKey issue(UUID flyer, @Nullable UUID parent, String name, Scope scope, @Nullable Instant expiresAt) {
         String secret = Secrets.fresh();
         Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
@@ -62,13 +87,17 @@ public class AccessKeys {
 
     /** What a key allows; empty where it is unknown, revoked or past its end, or the key it came from is. */
     public Optional<Grant> find(String secret) {
+        return grant(Secrets.digest(secret));
+    }
+
+    private Optional<Grant> grant(String digest) {
         OffsetDateTime now = at(clock.instant());
         Optional<Found> found = jdbc.sql("select k.flyer_id, k.id, k.parent_id, k.scope, k.last_used_at"
                         + " from access_key k left join access_key p on p.flyer_id = k.flyer_id and p.id = k.parent_id"
-                        + " where k.digest = ? and k.revoked_at is null and p.revoked_at is null"
+                        + " where k.digest = ? and not k.once and k.revoked_at is null and p.revoked_at is null"
                         + " and (k.expires_at is null or k.expires_at > ?)"
                         + " and (p.expires_at is null or p.expires_at > ?)")
-                .params(Secrets.digest(secret), now, now)
+                .params(digest, now, now)
                 .query(AccessKeys::found)
                 .optional();
         found.filter(key -> key.lastUsed() == null

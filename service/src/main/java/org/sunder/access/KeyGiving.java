@@ -1,6 +1,7 @@
 package org.sunder.access;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import org.sunder.problem.ProblemType;
 @Service
 public class KeyGiving {
 
+    private static final Duration AT_HAND = Duration.ofMinutes(10);
     private static final OffsetDateTime LATEST = OffsetDateTime.parse("9998-01-01T00:00:00Z");
 
     private final AccessKeys keys;
@@ -41,6 +43,16 @@ public class KeyGiving {
                     "/expiresAt", expiresAt, "the key would have ended, or never end", "a time to come");
         }
         return keys.issue(flyer, name, scope, expiresAt == null ? null : expiresAt.toInstant());
+    }
+
+    /**
+     * Gives a phone at hand a way in: a key that signs in once, within ten minutes, and then may only log.
+     *
+     * @param name whose phone
+     */
+    public IssuedKey giveOnce(UUID flyer, String name) {
+        return transactions.commit(
+                () -> keys.issueOnce(flyer, name, clock.instant().plus(AT_HAND)));
     }
 
     /**

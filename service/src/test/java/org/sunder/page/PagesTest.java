@@ -109,6 +109,7 @@ class PagesTest {
         String file =
                 Files.readString(Path.of("src", "main", "resources", "openapi", "takeInPoolSnapshot.request.json"));
         client.post("/api/pool/snapshots?givenBy=the%20club%20down%20the%20road&use=true", file);
+        pages.put("phone", "/phone");
         pages.put("pool", "/pool");
         pages.put("joint-pool", other.replace("/api", "") + "/pool");
         pages.put("import", "/import");

@@ -52,6 +52,7 @@ class AccessRules {
         "/terms",
         "/pool",
         "/pool/*",
+        "/phone",
         "/sign-out",
         "/actuator/prometheus"
     };
@@ -62,7 +63,8 @@ class AccessRules {
         "/airframes/*/load-outs/*/copy",
         "/airframes/*/bring-back",
         "/airframes/*/remove",
-        "/pool/*"
+        "/pool/*",
+        "/phone"
     };
     private static final String[] LOGGING = {"/api/joints/*/ground-tests", "/api/joints/*/flight-events"};
     private static final String[] LOOKING_AFTER = {"/api/flyers", "/api/flyers/**", "/api/backup"};

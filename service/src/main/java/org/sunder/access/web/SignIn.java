@@ -50,7 +50,8 @@ class SignIn {
             Model model,
             HttpServletRequest request,
             HttpServletResponse response) {
-        Optional<Grant> grant = keys.find(key.trim());
+        String shown = key.trim();
+        Optional<Grant> grant = keys.find(shown).or(() -> transactions.commit(() -> keys.claim(shown)));
         if (grant.isEmpty()) {
             long wait = limits.failedKey(request.getRemoteAddr());
             if (wait > 0) {

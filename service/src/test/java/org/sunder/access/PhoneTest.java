@@ -1,0 +1,164 @@
+package org.sunder.access;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import java.net.URLEncoder;
+import java.net.http.HttpRequest;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.sunder.Client;
+import org.sunder.Samples;
+
+/** A code for a phone at hand: read by the reader of another library (ZXing), it signs in once, to log and no more. */
+@KeyedServiceTest
+class PhoneTest {
+
+    private static final Pattern ADDRESS = Pattern.compile("<code class=\"address\">([^<]*)</code>");
+    private static final int MODULE = 4; // pixels
+
+    @Autowired
+    Client client;
+
+    @Autowired
+    AccessKeys keys;
+
+    @Autowired
+    Flyers flyers;
+
+    @Autowired
+    JdbcTemplate jdbc;
+
+    Client builder;
+    UUID flyer;
+
+    @BeforeEach
+    void aBuilder() {
+        flyer = flyers.enter("builder").id();
+        builder = client.with(keys.issue(flyer, "desk", Scope.FULL, null).secret());
+    }
+
+    @Test
+    void theCodeSaysWhatTheAddressSays() throws Exception {
+        String page = shown(builder, "Wren's");
+        assertThat(decoded(page)).isEqualTo(address(page)).contains("/sign-in?to=/field#once=sunder_");
+        assertThat(page).contains("Point the camera of Wren&#39;s&#39;s phone here", "ten minutes");
+    }
+
+    @Test
+    void itSignsInOnceToLogAndNoMore() {
+        String joint = builder.joint();
+        String secret = secret(shown(builder, "Wren"));
+        assertThat(client.with(secret).get("/api/airframes").status())
+                .as("no key for programs")
+                .isEqualTo(401);
+        String cookie = signedIn(secret);
+        assertThat(asked(cookie, joint + "/next-charge").status()).isEqualTo(200);
+        assertThat(sent(cookie, joint + "/ground-tests", Samples.test("0.80", "none"))
+                        .status())
+                .isEqualTo(201);
+        assertThat(sent(cookie, "/api/airframes", Samples.AIRFRAME).status()).isEqualTo(403);
+        assertThat(signIn(secret).status()).as("a second phone").isEqualTo(401);
+    }
+
+    @Test
+    void itEndsWithItsKeyAndWithTime() {
+        String secret = secret(shown(builder, "Wren"));
+        String cookie = signedIn(secret);
+        var key = keys.of(flyer).stream()
+                .filter(each -> each.name().equals("phone: Wren"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(key.scope()).isEqualTo(Scope.LOG_ONLY);
+        builder.delete("/api/access-keys/" + key.id());
+        assertThat(asked(cookie, "/api/airframes").status()).isEqualTo(401);
+        String late = secret(shown(builder, "Wren"));
+        jdbc.update("update access_key set expires_at = created_at where flyer_id = ? and once", flyer);
+        assertThat(signIn(late).status()).isEqualTo(401);
+        String revoked = secret(shown(builder, "Wren"));
+        keys.of(flyer).forEach(each -> keys.revoke(flyer, each.id()));
+        assertThat(signIn(revoked).status()).isEqualTo(401);
+    }
+
+    @Test
+    void onlyWhoMayChangeThingsShowsOne() {
+        for (Scope scope : new Scope[] {Scope.LOG_ONLY, Scope.READ_ONLY}) {
+            Client other = client.with(keys.issue(flyer, "other", scope, null).secret());
+            assertThat(post(other, "/phone", "name=Wren").status()).isEqualTo(403);
+        }
+        assertThat(post(builder, "/phone", "name=%20").raw().body()).contains("Say whose phone it is.");
+        assertThat(post(builder, "/phone", "name=" + "x".repeat(61)).raw().body())
+                .contains("up to 60 characters")
+                .doesNotContain("once=");
+    }
+
+    private String shown(Client by, String whose) {
+        var answer = post(by, "/phone", "name=" + URLEncoder.encode(whose, StandardCharsets.UTF_8));
+        assertThat(answer.status()).isEqualTo(200);
+        return answer.raw().body();
+    }
+
+    private static Client.Answer post(Client by, String path, String form) {
+        return by.send(by.request(path, "Accept", "text/html", "Sec-Fetch-Site", "same-origin")
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(form)));
+    }
+
+    private Client.Answer signIn(String secret) {
+        return post(client, "/sign-in", "to=/field&key=" + secret);
+    }
+
+    private String signedIn(String secret) {
+        var answer = signIn(secret);
+        assertThat(answer.status()).isEqualTo(302);
+        assertThat(answer.header("Location")).endsWith("/field");
+        return answer.header("Set-Cookie").replaceAll(";.*", "");
+    }
+
+    private Client.Answer asked(String cookie, String path) {
+        return client.get(path, "Cookie", cookie);
+    }
+
+    private Client.Answer sent(String cookie, String path, String body) {
+        return client.post(path, body, "Cookie", cookie, "Sec-Fetch-Site", "same-origin");
+    }
+
+    private static String address(String page) {
+        Matcher found = ADDRESS.matcher(page);
+        assertThat(found.find()).isTrue();
+        return found.group(1).replace("&amp;", "&");
+    }
+
+    private static String secret(String page) {
+        return address(page).replaceAll(".*once=", "");
+    }
+
+    /** What a camera would see: the path of dark modules, drawn as pixels. */
+    private static String decoded(String page) throws Exception {
+        Matcher size = Pattern.compile("class=\"code\" viewBox=\"0 0 (\\d+)").matcher(page);
+        assertThat(size.find()).isTrue();
+        int width = Integer.parseInt(size.group(1)) * MODULE;
+        int[] pixels = new int[width * width];
+        Arrays.fill(pixels, 0xffffff);
+        Matcher module = Pattern.compile("M(\\d+) (\\d+)h1v1h-1z").matcher(page);
+        while (module.find()) {
+            for (int y = 0; y < MODULE; y++) {
+                int from = (Integer.parseInt(module.group(2)) * MODULE + y) * width
+                        + Integer.parseInt(module.group(1)) * MODULE;
+                Arrays.fill(pixels, from, from + MODULE, 0);
+            }
+        }
+        var picture = new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(width, width, pixels)));
+        return new QRCodeReader().decode(picture).getText();
+    }
+}
