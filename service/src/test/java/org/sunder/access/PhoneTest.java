@@ -80,7 +80,10 @@ class PhoneTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(key.scope()).isEqualTo(Scope.LOG_ONLY);
-        builder.delete("/api/access-keys/" + key.id());
+        assertThat(builder.get("/phone", "Accept", "text/html").raw().body())
+                .contains("<strong>Wren</strong>", key.id().toString());
+        assertThat(post(builder, "/phone/end", "id=" + key.id()).status()).isEqualTo(302);
+        assertThat(builder.get("/phone", "Accept", "text/html").raw().body()).doesNotContain("<strong>Wren</strong>");
         assertThat(asked(cookie, "/api/airframes").status()).isEqualTo(401);
         String late = secret(shown(builder, "Wren"));
         jdbc.update("update access_key set expires_at = created_at where flyer_id = ? and once", flyer);

@@ -64,7 +64,8 @@ class AccessRules {
         "/airframes/*/bring-back",
         "/airframes/*/remove",
         "/pool/*",
-        "/phone"
+        "/phone",
+        "/phone/end"
     };
     private static final String[] LOGGING = {"/api/joints/*/ground-tests", "/api/joints/*/flight-events"};
     private static final String[] LOOKING_AFTER = {"/api/flyers", "/api/flyers/**", "/api/backup"};
