@@ -25,7 +25,11 @@ public interface AirframeStore {
 
     Optional<Airframe> findAirframe(UUID flyer, UUID id);
 
+    /** Airframes in use, newest first. */
     List<Airframe> airframesAfter(UUID flyer, Cursor cursor, int limit);
+
+    /** Airframes put away, newest first. */
+    List<Airframe> putAwayAfter(UUID flyer, Cursor cursor, int limit);
 
     /** All airframes of a flyer, archived ones too: what they taught still counts. In order of id. */
     List<Airframe> allAirframes(UUID flyer);

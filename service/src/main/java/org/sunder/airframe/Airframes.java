@@ -110,6 +110,11 @@ public class Airframes {
         return store.airframesAfter(flyer.id(), cursor, limit + 1);
     }
 
+    /** A page of airframes put away, newest first, with one to spare. */
+    public List<Airframe> putAway(Cursor cursor, int limit) {
+        return store.putAwayAfter(flyer.id(), cursor, limit + 1);
+    }
+
     /** Every airframe of the flyer, archived ones too, in order of id. */
     public List<Airframe> all() {
         return store.allAirframes(flyer.id());

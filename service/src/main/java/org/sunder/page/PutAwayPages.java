@@ -3,9 +3,11 @@ package org.sunder.page;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
@@ -56,6 +58,8 @@ class PutAwayPages extends Pages {
 
     @GetMapping(path = "/airframes/put-away", produces = MediaType.TEXT_HTML_VALUE)
     String putAway(Model model) {
+        Map<UUID, Long> joints =
+                airframes.allJoints().stream().collect(Collectors.groupingBy(Joint::airframeId, Collectors.counting()));
         model.addAttribute(
                 "away",
                 airframes.all().stream()
@@ -63,7 +67,7 @@ class PutAwayPages extends Pages {
                         .sorted(Comparator.comparing(
                                         (Airframe airframe) -> Objects.requireNonNull(airframe.archivedAt()))
                                 .reversed())
-                        .map(this::away)
+                        .map(airframe -> away(airframe, joints.getOrDefault(airframe.id(), 0L)))
                         .toList());
         return "page/put-away";
     }
@@ -114,13 +118,8 @@ class PutAwayPages extends Pages {
         });
     }
 
-    private Away away(Airframe airframe) {
-        int joints = airframes.jointsOf(airframe.id()).size();
-        String words = switch (joints) {
-            case 0 -> "no joint";
-            case 1 -> "1 joint";
-            default -> joints + " joints";
-        };
+    private static Away away(Airframe airframe, long joints) {
+        String words = joints == 0 ? "no joint" : joints == 1 ? "1 joint" : joints + " joints";
         return new Away(airframe.id(), airframe.name(), Words.of(Objects.requireNonNull(airframe.archivedAt())), words);
     }
 

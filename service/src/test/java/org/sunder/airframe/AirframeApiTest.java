@@ -3,6 +3,8 @@ package org.sunder.airframe;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import jakarta.persistence.EntityManagerFactory;
+import java.util.ArrayList;
+import java.util.List;
 import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.Test;
@@ -95,6 +97,33 @@ class AirframeApiTest {
         assertThat(client.post(path + "/joints", Samples.JOINT).status()).isEqualTo(201);
         assertThat(client.get("/api/airframes?limit=200").raw().body())
                 .contains(made.id().toString());
+    }
+
+    @Test
+    void whatIsPutAwayHasAListOfItsOwn() {
+        var used = client.post("/api/airframes", Samples.AIRFRAME);
+        List<String> away = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            var made = client.post("/api/airframes", Samples.AIRFRAME);
+            client.delete(made.header("Location"), "If-Match", "*");
+            away.add(0, made.id().toString());
+        }
+        List<String> seen = new ArrayList<>();
+        String path = "/api/airframes?putAway=true&limit=2";
+        do {
+            var page = client.get(path);
+            page.body().path("items").forEach(item -> {
+                assertThat(item.path("archivedAt").asString()).isNotEmpty();
+                seen.add(item.path("id").asString());
+            });
+            path = page.header("Link").replaceAll(".*<https?://[^/]*([^>]*)>.*", "$1");
+        } while (!path.isEmpty());
+        assertThat(seen).startsWith(away.toArray(String[]::new)).doesNotHaveDuplicates();
+        assertThat(seen).doesNotContain(used.id().toString());
+        assertThat(client.get("/api/airframes?putAway=false&limit=200").raw().body())
+                .contains(used.id().toString())
+                .doesNotContain(away.get(0));
+        assertThat(client.get("/api/airframes?putAway=perhaps").status()).isEqualTo(400);
     }
 
     @Test

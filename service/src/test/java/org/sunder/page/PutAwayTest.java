@@ -2,13 +2,20 @@ package org.sunder.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jakarta.persistence.EntityManagerFactory;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.sunder.Samples;
 
 /** Rockets put away and brought back, and what was entered by mistake deleted, by the forms of the pages. */
 class PutAwayTest extends OneJoint {
+
+    @Autowired
+    EntityManagerFactory factory;
 
     @Test
     void aRocketPutAwayIsListedAndComesBackWithOnePress() {
@@ -24,6 +31,28 @@ class PutAwayTest extends OneJoint {
         assertThat(back.headers().firstValue("Location").orElse("")).endsWith(page(airframe));
         assertThat(read("/")).contains(">Bittern<").doesNotContain("/airframes/put-away");
         assertThat(read(page(airframe) + "/flight-day")).contains("nose to bay");
+    }
+
+    @Test
+    void theListOfThosePutAwayIsReadAtOnceHoweverLong() {
+        client.delete(airframe, "If-Match", "*");
+        long one = statements();
+        for (int i = 0; i < 3; i++) {
+            String more = client.airframe();
+            client.joint(more);
+            client.joint(more);
+            client.delete(more, "If-Match", "*");
+        }
+        assertThat(statements()).isEqualTo(one);
+        assertThat(read("/airframes/put-away")).contains("1 joint, put away", "2 joints, put away");
+    }
+
+    private long statements() {
+        Statistics statistics = factory.unwrap(SessionFactory.class).getStatistics();
+        statistics.setStatisticsEnabled(true);
+        statistics.clear();
+        read("/airframes/put-away");
+        return statistics.getPrepareStatementCount();
     }
 
     @Test

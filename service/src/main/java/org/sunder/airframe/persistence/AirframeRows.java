@@ -22,4 +22,12 @@ interface AirframeRows extends JpaRepository<AirframeRow, UUID> {
             order by a.flyerId, a.createdAt desc, a.id desc
             """)
     List<AirframeRow> after(UUID flyer, Instant at, UUID id, Limit limit);
+
+    @Query("""
+            select a from AirframeRow a
+            where a.flyerId = :flyer and a.archivedAt is not null
+              and a.createdAt <= :at and (a.createdAt < :at or a.id < :id)
+            order by a.flyerId, a.createdAt desc, a.id desc
+            """)
+    List<AirframeRow> putAwayAfter(UUID flyer, Instant at, UUID id, Limit limit);
 }

@@ -112,6 +112,13 @@ class JpaAirframeStore implements AirframeStore {
     }
 
     @Override
+    public List<Airframe> putAwayAfter(UUID flyer, Cursor cursor, int limit) {
+        return airframes.putAwayAfter(flyer, cursor.at(), cursor.id(), Limit.of(limit)).stream()
+                .map(AirframeRow::airframe)
+                .toList();
+    }
+
+    @Override
     public List<Airframe> allAirframes(UUID flyer) {
         return airframes.findByFlyerIdOrderById(flyer).stream()
                 .map(AirframeRow::airframe)

@@ -1,6 +1,7 @@
 package org.sunder.airframe.web;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
@@ -69,13 +70,18 @@ class AirframeController {
     @Operation(
             operationId = "listAirframes",
             summary = "List airframes",
-            description = "The airframes in use, newest first; archived ones are left out.")
+            description =
+                    "The airframes in use, newest first. Those put away are left out; putAway=true lists them alone.")
     ResponseEntity<Page<AirframeView>> list(
             @RequestParam(defaultValue = "50") @Min(value = 1, message = "at least 1; more than 200 is cut to 200") int limit,
-            @RequestParam(required = false) @Nullable String cursor) {
+            @RequestParam(required = false) @Nullable String cursor,
+            @Parameter(description = "Those put away in place of those in use.", example = "false")
+                    @RequestParam(defaultValue = "false")
+                    boolean putAway) {
         int size = Math.min(limit, Page.MOST);
+        Cursor from = Cursor.decode(cursor);
         return Page.of(
-                        airframes.page(Cursor.decode(cursor), size),
+                        putAway ? airframes.putAway(from, size) : airframes.page(from, size),
                         size,
                         airframe -> new Cursor(airframe.createdAt(), airframe.id()).encoded(),
                         AirframeView::of)
