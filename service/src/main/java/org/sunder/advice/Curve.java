@@ -4,6 +4,7 @@ import java.util.List;
 import org.sunder.engine.physics.charge.Ceiling;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTest;
+import org.sunder.picture.CurvePicture;
 
 /**
  * The chance of separating against the charge in the setup in force, and what was fired.
@@ -31,6 +32,17 @@ public record Curve(
     public Curve {
         points = List.copyOf(points);
         marks = List.copyOf(marks);
+    }
+
+    /** Its points as a picture takes them. */
+    public List<CurvePicture.Point> drawn() {
+        return points.stream()
+                .map(point -> new CurvePicture.Point(
+                        Mass.ofKilograms(point.charge()).valueIn(measure.unit()).doubleValue(),
+                        point.separated(),
+                        point.low(),
+                        point.high()))
+                .toList();
     }
 
     /**

@@ -71,6 +71,13 @@ class ExchangeController {
         return csv("history.csv", table.history(id, raw));
     }
 
+    /** The same behind a plain link, whatever a browser says that it takes. */
+    @Hidden
+    @GetMapping("/airframes/{id}/history.csv")
+    ResponseEntity<byte[]> historyToSave(@PathVariable UUID id) {
+        return csv("history.csv", table.history(id, false));
+    }
+
     @PostMapping(path = "/api/import", consumes = MediaType.APPLICATION_JSON_VALUE)
     @Operation(
             operationId = "importEverything",

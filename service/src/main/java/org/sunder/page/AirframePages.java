@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
@@ -12,7 +13,6 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.Advising;
-import org.sunder.advice.Curves;
 import org.sunder.advice.Estimates;
 import org.sunder.advice.History;
 import org.sunder.advice.JointAnswer;
@@ -37,14 +37,13 @@ import org.sunder.picture.SideView;
 import org.sunder.picture.SideViewPicture;
 import org.sunder.problem.ProblemException;
 
-/** One airframe: its story, and the sheet to fly it by. */
+/** One airframe: what happened to it, and the sheet to fly it by. */
 @Controller
 class AirframePages extends Pages {
 
     private final Airframes airframes;
     private final SetupPhysics physics;
     private final Standings standings;
-    private final Curves curves;
     private final History history;
     private final Advising advising;
     private final Overviews overviews;
@@ -53,14 +52,12 @@ class AirframePages extends Pages {
             Airframes airframes,
             SetupPhysics physics,
             Standings standings,
-            Curves curves,
             History history,
             Advising advising,
             Overviews overviews) {
         this.airframes = airframes;
         this.physics = physics;
         this.standings = standings;
-        this.curves = curves;
         this.history = history;
         this.advising = advising;
         this.overviews = overviews;
@@ -70,19 +67,19 @@ class AirframePages extends Pages {
     String airframe(@PathVariable UUID id, Model model) {
         Airframe airframe = airframes.get(id);
         Overview fleet = overviews.now();
-        List<TimelineEntry> entries =
-                history.of(id).stream().map(TimelineEntry::of).toList();
+        List<JointAnswer> answers = fleet.joints(id);
+        SideView view = fleet.view(id).linked(joint -> "/joints/" + joint + "/plan");
         model.addAttribute("airframe", airframe);
         model.addAttribute(
-                "joints",
-                fleet.joints(id).stream().map(answer -> story(airframe, answer)).toList());
-        SideView view = fleet.view(id).linked(joint -> "/joints/" + joint + "/plan");
-        model.addAttribute(
                 "view", view.cuts().isEmpty() ? Map.of() : Drawn.across(width -> SideViewPicture.of(view, width)));
-        model.addAttribute("entries", entries);
         model.addAttribute(
-                "reasons",
-                entries.stream().filter(entry -> entry.reason() != null).toList());
+                "story", AirframeStory.of(history.of(id), answers, physics::find, new Display(airframe.units())));
+        model.addAttribute("seats", SeatSheet.of(view, answers));
+        model.addAttribute(
+                "corrections",
+                answers.stream()
+                        .collect(Collectors.toMap(
+                                answer -> answer.standing().joint().id(), JointStory::correction)));
         return "page/airframe";
     }
 
@@ -102,14 +99,6 @@ class AirframePages extends Pages {
 
     private List<Standing> joints(UUID airframeId) {
         return standings.of(Set.of(airframeId)).getOrDefault(airframeId, List.of());
-    }
-
-    private JointStory story(Airframe airframe, JointAnswer answer) {
-        UUID joint = answer.standing().joint().id();
-        return JointStory.of(
-                answer,
-                answer.next() == null ? null : curves.of(joint),
-                SetupColumns.of(airframes.setupsOf(joint), physics::find, new Display(airframe.units())));
     }
 
     private FlightSheetJoint flight(Standing standing, FlightDay day) {

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.picture.Axis;
+import org.sunder.picture.OutcomeMark;
 import org.sunder.picture.Svg;
 import org.sunder.picture.Svg.Anchor;
 import org.sunder.picture.Svg.Line;
@@ -20,6 +20,7 @@ final class CorrectionPicture {
     private static final double TOP = 12;
     private static final double ROW = 30;
     private static final double SIZE = 15;
+    private static final double MARK = 30;
     private static final double WIDEST = 4;
     private static final double BESIDE = 1.12;
 
@@ -59,11 +60,16 @@ final class CorrectionPicture {
      * One interval.
      *
      * @param label what it is of
-     * @param outcome the outcome of the test it follows, if it follows one
-     * @param counted whether that test is in the fit
+     * @param mark of the firing that it follows, or null where it follows none
      * @param factor the interval
      */
-    record Row(String label, @Nullable Outcome outcome, boolean counted, CorrectionFactor factor) {}
+    record Row(String label, @Nullable OutcomeMark mark, CorrectionFactor factor) {
+
+        /** Whether the firing that it follows is in the fit. */
+        boolean counted() {
+            return mark == null || !mark.voided();
+        }
+    }
 
     private CorrectionPicture() {}
 
@@ -110,8 +116,8 @@ final class CorrectionPicture {
 
     private static void draw(Svg svg, Row row, double y, Axis axis) {
         svg.text(0, y + 5, SIZE, Anchor.START, row.label());
-        if (row.outcome() != null) {
-            svg.mark(LEFT - 24, y, row.outcome(), row.counted(), row.outcome() + (row.counted() ? "" : ", void"));
+        if (row.mark() != null) {
+            row.mark().draw(svg, LEFT - 24, y + MARK / 4, MARK, row.mark().words());
         }
         double low = axis.within(Math.log(row.factor().low()));
         double high = axis.within(Math.log(row.factor().high()));
@@ -124,7 +130,7 @@ final class CorrectionPicture {
     private static String words(List<Row> rows, Scale scale) {
         StringBuilder words = new StringBuilder("Median and 90 % interval of each. ");
         rows.forEach(row -> words.append(row.label())
-                .append(row.outcome() == null ? "" : ", " + row.outcome() + (row.counted() ? "" : " (void)"))
+                .append(row.mark() == null ? "" : ", " + row.mark().words())
                 .append(": ")
                 .append(scale.of(row.factor()))
                 .append(". "));

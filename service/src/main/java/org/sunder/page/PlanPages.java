@@ -117,6 +117,7 @@ class PlanPages extends Pages {
                 "story",
                 JointStory.of(
                         answer,
+                        ruler,
                         curves.of(id),
                         SetupColumns.of(lastTwo(id), physics::find, new Display(airframe.units()))));
         model.addAttribute("facts", facts(next.physics(), new Display(airframe.units()), next));

@@ -160,8 +160,8 @@ class PoolPages extends Pages {
                 CorrectionPicture.of(
                         name,
                         List.of(
-                                new CorrectionPicture.Row("without the pool", null, true, without),
-                                new CorrectionPicture.Row("with the pool", null, true, with)),
+                                new CorrectionPicture.Row("without the pool", null, without),
+                                new CorrectionPicture.Row("with the pool", null, with)),
                         scale));
     }
 

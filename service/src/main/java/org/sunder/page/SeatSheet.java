@@ -1,11 +1,18 @@
 package org.sunder.page;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.sunder.advice.JointAnswer;
 import org.sunder.advice.NextAdvice;
 import org.sunder.engine.planning.NextStep;
+import org.sunder.picture.ChargeRuler;
+import org.sunder.picture.ChargeRulerPicture;
+import org.sunder.picture.SideView;
 
 /**
  * A joint on the first page: the answer before anything else.
@@ -28,6 +35,28 @@ record SeatSheet(
         Map<Integer, String> ruler,
         String doing,
         String address) {
+
+    /** The joints of an airframe fore to aft, each with its ruler drawn for a column. */
+    static List<SeatSheet> of(SideView view, List<JointAnswer> answers) {
+        Map<String, JointAnswer> byId = answers.stream()
+                .collect(Collectors.toMap(
+                        answer -> answer.standing().joint().id().toString(), answer -> answer));
+        List<SideView.Cut> cuts = view.cuts();
+        return IntStream.range(0, cuts.size())
+                .mapToObj(i ->
+                        drawn(i, Objects.requireNonNull(byId.get(cuts.get(i).id()))))
+                .toList();
+    }
+
+    private static SeatSheet drawn(int place, JointAnswer answer) {
+        ChargeRuler ruler = answer.ruler();
+        return of(
+                place,
+                answer,
+                ruler == null
+                        ? Map.of()
+                        : Drawn.inAColumn(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.SMALL)));
+    }
 
     static SeatSheet of(int place, JointAnswer answer, Map<Integer, String> ruler) {
         JointSheet joint = JointSheet.of(answer.standing());

@@ -35,6 +35,14 @@ record SetupColumns(List<String> heads, List<Row> rows) {
      */
     record Row(String label, List<String> cells, boolean differs) {}
 
+    /**
+     * What differs between two.
+     *
+     * @param before how it was, empty where it was not
+     * @param now how it is, empty where it is no more
+     */
+    record Change(String label, String before, String now) {}
+
     private record Column(SetupSheet sheet, StoredPhysics stored, Display display) {
 
         /** Something the physics says; nothing where the setup cannot be. */
@@ -80,6 +88,32 @@ record SetupColumns(List<String> heads, List<Row> rows) {
         });
         return new SetupColumns(
                 setups.stream().map(setup -> "revision " + setup.revision()).toList(), rows);
+    }
+
+    /** What differs between the newest and the one after it, their notes aside. */
+    List<Change> changes() {
+        return rows.stream()
+                .filter(row -> row.differs() && !row.label().equals("note"))
+                .map(row ->
+                        new Change(row.label(), row.cells().get(1), row.cells().get(0)))
+                .toList();
+    }
+
+    /** The newest in a few words. */
+    String inShort() {
+        String wrong = newest("what is wrong");
+        return wrong.isEmpty()
+                ? newest("pins") + ", fit " + newest("fit force") + "; " + newest("cavity") + ". Handbook charge "
+                        + newest("handbook charge") + "."
+                : wrong;
+    }
+
+    private String newest(String label) {
+        return rows.stream()
+                .filter(row -> row.label().equals(label))
+                .map(row -> row.cells().get(0))
+                .findFirst()
+                .orElse("");
     }
 
     static String pins(SetupSheet sheet) {

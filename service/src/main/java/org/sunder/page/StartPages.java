@@ -4,10 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.UUID;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
@@ -23,8 +20,6 @@ import org.sunder.advice.Standings;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.groundtest.GroundTest;
-import org.sunder.picture.ChargeRuler;
-import org.sunder.picture.ChargeRulerPicture;
 import org.sunder.picture.SideView;
 import org.sunder.picture.SideViewPicture;
 
@@ -85,32 +80,15 @@ class StartPages extends Pages {
     private static CraftSheet craft(Overview fleet, Airframe airframe) {
         List<JointAnswer> answers = fleet.joints(airframe.id());
         SideView view = fleet.view(airframe.id()).linked(joint -> "/joints/" + joint + "/plan");
-        Map<String, JointAnswer> byId = answers.stream()
-                .collect(Collectors.toMap(
-                        answer -> answer.standing().joint().id().toString(), answer -> answer));
-        List<SideView.Cut> cuts = view.cuts();
-        List<SeatSheet> seats = IntStream.range(0, cuts.size())
-                .mapToObj(
-                        i -> seat(i, Objects.requireNonNull(byId.get(cuts.get(i).id()))))
-                .toList();
+        List<SeatSheet> seats = SeatSheet.of(view, answers);
         return new CraftSheet(
                 airframe.id(),
                 airframe.name(),
                 about(airframe, answers),
                 last(answers),
-                cuts.isEmpty() ? Map.of() : Drawn.across(width -> SideViewPicture.of(view, width)),
+                seats.isEmpty() ? Map.of() : Drawn.across(width -> SideViewPicture.of(view, width)),
                 seats,
                 airframe.example());
-    }
-
-    private static SeatSheet seat(int place, JointAnswer answer) {
-        ChargeRuler ruler = answer.ruler();
-        return SeatSheet.of(
-                place,
-                answer,
-                ruler == null
-                        ? Map.of()
-                        : Drawn.inAColumn(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.SMALL)));
     }
 
     private static String about(Airframe airframe, List<JointAnswer> answers) {
@@ -146,8 +124,8 @@ class StartPages extends Pages {
         HomePage newest = HomePage.of(airframes.all(), Map.of(), "", false, page);
         var fleet = corrections.now();
         List<CorrectionPicture.Row> rows = new ArrayList<>();
-        rows.add(new CorrectionPicture.Row("before any test", null, true, fleet.beforeAnyTest()));
-        rows.add(new CorrectionPicture.Row("a new airframe", null, true, fleet.newAirframe()));
+        rows.add(new CorrectionPicture.Row("before any test", null, fleet.beforeAnyTest()));
+        rows.add(new CorrectionPicture.Row("a new airframe", null, fleet.newAirframe()));
         model.addAttribute("home", newest);
         model.addAttribute("airframes", sheets(newest.shown()));
         model.addAttribute("tests", fleet.tests());

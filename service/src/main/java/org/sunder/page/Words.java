@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import org.sunder.airframe.Display;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
@@ -17,6 +18,10 @@ import org.sunder.engine.quantity.Quantity;
 final class Words {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+    private static final List<String> NUMBERS =
+            List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
     private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_EVEN);
 
     private Words() {}
@@ -39,6 +44,22 @@ final class Words {
     /** In UTC, which its page says once. */
     static String of(Instant time) {
         return TIME.format(time.atOffset(ZoneOffset.UTC));
+    }
+
+    /** "3 May 2026", by its own clock. */
+    static String day(OffsetDateTime time) {
+        return DAY.format(time);
+    }
+
+    /** "10:20", by its own clock. */
+    static String clock(OffsetDateTime time) {
+        return CLOCK.format(time);
+    }
+
+    /** "three tests"; figures from eleven on. */
+    static String counted(int count, String what) {
+        String number = count < NUMBERS.size() ? NUMBERS.get(count) : String.valueOf(count);
+        return number + " " + what + (count == 1 ? "" : "s");
     }
 
     /** "1.03 (0.81 – 1.23)". */

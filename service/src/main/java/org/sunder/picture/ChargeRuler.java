@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.sunder.airframe.Display;
 import org.sunder.engine.quantity.Mass;
 
 /**
@@ -73,6 +74,16 @@ public record ChargeRuler(
         return likely == null
                 ? 0
                 : Math.max(inUnit(likely.middle()), Math.min(inUnit(likely.high()), SHOWN_BEYOND * inUnit(ceiling)));
+    }
+
+    /** A firing in words, and how many that were all alike. */
+    String told(Firing firing, int count) {
+        String moved = firing.mark().earlierSetup()
+                ? ", drawn at " + Display.words(Display.near(firing.charge(), measure))
+                        + ", which would do the same now"
+                : "";
+        return (count == 1 ? "" : count + " times ") + Display.words(firing.loaded()) + " "
+                + firing.mark().words() + moved;
     }
 
     /** A charge in the unit of the measure. */

@@ -1,15 +1,12 @@
 package org.sunder.picture;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.Display;
 import org.sunder.engine.quantity.Mass;
-import org.sunder.picture.ChargeRuler.Firing;
 import org.sunder.picture.Flags.Placed;
 import org.sunder.picture.Flags.Side;
 import org.sunder.picture.Svg.Anchor;
@@ -23,7 +20,7 @@ import org.sunder.picture.Svg.Weight;
 public final class ChargeRulerPicture {
 
     private static final double MARGIN = 10;
-    private static final double LANE_GAP = 3; // between marks, both ways
+    private static final double LANE_GAP = 3; // between labels above each other
     private static final double TIP = 11; // of the pointer
     private static final double PADDING = 9; // inside a label
     private static final double BESIDE = 12; // between labels on one line
@@ -33,7 +30,7 @@ public final class ChargeRulerPicture {
     private final Size size;
     private final double width;
     private final RulerScale scale;
-    private final List<PlacedMark> marks;
+    private final Marks marks;
     private final List<Label> labels;
     private final double stripTop;
     private final double marksTop;
@@ -65,18 +62,11 @@ public final class ChargeRulerPicture {
             return text + 13;
         }
 
-        private double markHeight() {
-            return mark / OutcomeMark.ASPECT;
-        }
-
         @Override
         public String toString() {
             return word;
         }
     }
-
-    /** A mark with its place; {@code count} firings that were all alike. */
-    private record PlacedMark(Firing firing, int count, double x, double reach, int lane) {}
 
     /** A label above the ruler. */
     private record Label(String css, String words, Placed at) {}
@@ -86,12 +76,12 @@ public final class ChargeRulerPicture {
         this.size = size;
         this.width = width;
         this.scale = RulerScale.of(ruler, shown, MARGIN, width - MARGIN);
-        this.marks = marks();
+        this.marks = new Marks(
+                ruler, size.mark, size.text, size.mostLanes, width, firing -> scale.at(ruler.inUnit(firing.charge())));
         this.labels = labels();
-        int lanes = marks.stream().mapToInt(PlacedMark::lane).max().orElse(0) + 1;
         int flags = labels.stream().mapToInt(label -> label.at().lane()).max().orElse(-1) + 1;
         this.marksTop = 1 + flags * (size.label() + LANE_GAP) + (flags > 0 ? TIP + 3 : 2);
-        this.stripTop = marksTop + Math.max(size.least, lanes * (size.markHeight() + LANE_GAP));
+        this.stripTop = marksTop + Math.max(size.least, marks.height());
     }
 
     /**
@@ -113,34 +103,6 @@ public final class ChargeRulerPicture {
      */
     public static String of(ChargeRuler ruler, double width, Size size, double shown) {
         return new ChargeRulerPicture(ruler, width, size, Math.max(shown, ruler.reach())).draw();
-    }
-
-    private List<PlacedMark> marks() {
-        List<PlacedMark> each = placed(
-                ruler.firings().stream().map(firing -> Map.entry(firing, 1)).toList());
-        int lanes = each.stream().mapToInt(PlacedMark::lane).max().orElse(0) + 1;
-        return lanes <= size.mostLanes ? each : placed(List.copyOf(alike().entrySet()));
-    }
-
-    /** Firings that were all alike, counted. */
-    private Map<Firing, Integer> alike() {
-        return ruler.firings().stream()
-                .collect(Collectors.toMap(firing -> firing, firing -> 1, Integer::sum, LinkedHashMap::new));
-    }
-
-    private List<PlacedMark> placed(List<Map.Entry<Firing, Integer>> firings) {
-        Lanes lanes = new Lanes(LANE_GAP);
-        List<PlacedMark> placed = new ArrayList<>();
-        for (Map.Entry<Firing, Integer> each : firings) {
-            double half = size.mark / 2;
-            double right = each.getValue() == 1
-                    ? half
-                    : half + 3 + Lettering.width("×" + each.getValue(), size.text, Weight.BOLD);
-            double x = Math.max(
-                    half + 1, Math.min(scale.at(ruler.inUnit(each.getKey().charge())), width - right - 1));
-            placed.add(new PlacedMark(each.getKey(), each.getValue(), x, x + right, lanes.take(x - half, x + right)));
-        }
-        return placed;
     }
 
     private List<Label> labels() {
@@ -181,10 +143,7 @@ public final class ChargeRulerPicture {
         band(svg, stripBottom);
         strip(svg, stripBottom);
         poles(svg);
-        drops(svg);
-        for (PlacedMark mark : marks) {
-            mark(svg, mark);
-        }
+        marks.draw(svg, stripTop);
         labels.forEach(label -> label(svg, label));
         wall(svg, stripBottom);
         svg.stroke("handbook", Paint.DOTS, handbookX, stripBottom - 5, handbookX, stripBottom + 8);
@@ -301,48 +260,8 @@ public final class ChargeRulerPicture {
         for (Label label : labels) {
             double from = labelTop(label) + (label.css().equals("next") ? size.label() : 0);
             double x = label.at().pole();
-            double to = label.css().equals("next") ? tip(x) - TIP + 2 : stripTop;
+            double to = label.css().equals("next") ? marks.free(x, stripTop) - TIP + 2 : stripTop;
             svg.stroke("pole " + label.css(), Paint.STRONG, x, from, x, to);
-        }
-    }
-
-    /** Where the pointer ends: above the marks that stand under it. */
-    private double tip(double x) {
-        return marks.stream()
-                .filter(mark -> mark.x() - size.mark / 2 - 7 < x && x < mark.reach() + 7)
-                .mapToDouble(mark -> base(mark) - size.markHeight() - 2)
-                .min()
-                .orElse(stripTop - 1);
-    }
-
-    /** From a mark that was raised down to its charge. */
-    private void drops(Svg svg) {
-        for (PlacedMark mark : marks) {
-            boolean stacked = marks.stream()
-                    .anyMatch(other -> other.lane() == mark.lane() - 1 && Math.abs(other.x() - mark.x()) < 0.5);
-            if (mark.lane() > 0 && !stacked) {
-                svg.stroke("drop", Paint.LINE, mark.x(), base(mark), mark.x(), stripTop);
-            }
-        }
-    }
-
-    private double base(PlacedMark mark) {
-        return stripTop - 2 - mark.lane() * (size.markHeight() + LANE_GAP);
-    }
-
-    private void mark(Svg svg, PlacedMark mark) {
-        Firing firing = mark.firing();
-        firing.mark().draw(svg, mark.x(), base(mark), size.mark, times(mark.count()) + words(firing));
-        if (mark.count() > 1) {
-            svg.words(
-                    "count",
-                    false,
-                    mark.x() + size.mark / 2 + 3,
-                    base(mark) - 2,
-                    size.text,
-                    Weight.BOLD,
-                    Anchor.START,
-                    "×" + mark.count());
         }
     }
 
@@ -359,7 +278,7 @@ public final class ChargeRulerPicture {
         if (at.side() == Side.ACROSS) {
             svg.box("plate", Paint.INK, at.from(), top, at.to() - at.from(), size.label(), 5);
             if (label.css().equals("next")) {
-                double tip = tip(at.pole());
+                double tip = marks.free(at.pole(), stripTop);
                 svg.shape(
                         "tip",
                         Paint.INK,
@@ -430,20 +349,9 @@ public final class ChargeRulerPicture {
     }
 
     private String fired() {
-        return alike().entrySet().stream()
-                .map(each -> times(each.getValue()) + words(each.getKey()))
+        return Marks.alike(ruler).entrySet().stream()
+                .map(each -> ruler.told(each.getKey(), each.getValue()))
                 .collect(Collectors.joining("; "));
-    }
-
-    private static String times(int count) {
-        return count == 1 ? "" : count + " times ";
-    }
-
-    private String words(Firing firing) {
-        String moved = firing.mark().earlierSetup()
-                ? ", drawn at " + words(rounded(firing.charge())) + ", which would do the same now"
-                : "";
-        return words(firing.loaded()) + " " + firing.mark().words() + moved;
     }
 
     /** The ceiling, never rounded up. */

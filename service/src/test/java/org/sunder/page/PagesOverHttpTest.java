@@ -120,17 +120,6 @@ class PagesOverHttpTest {
     }
 
     @Test
-    void theAirframeTellsWhatDoesNotCountAndHowSetupsDiffer() throws Exception {
-        String test = client.post(joint + "/ground-tests", Samples.test("0.60", "none"))
-                .header("Location");
-        client.post(test + "/void", "{\"reason\":\"the igniter failed\"}");
-        client.put(joint + "/setup", Samples.SETUP.replace("\"count\":3", "\"count\":2"), "If-Match", "\"v0\"");
-        assertThat(page(airframe.replace("/api", "")).body())
-                .contains("the igniter failed", "3 × M2.5", "2 × M2.5", "(differs)", "fired 0.60 g, none, not counted")
-                .contains("Nobody stands in line with either end");
-    }
-
-    @Test
     void whatHeldThePowderStandsWithTheTest() throws Exception {
         client.post(
                 joint + "/ground-tests", Samples.test("0.85", "none").replaceFirst("}$", ",\"containment\":\"vial\"}"));

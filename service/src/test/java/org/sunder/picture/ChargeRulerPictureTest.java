@@ -236,7 +236,7 @@ class ChargeRulerPictureTest {
         }
     }
 
-    private static ChargeRuler some(Random random) {
+    static ChargeRuler some(Random random) {
         boolean grains = random.nextInt(4) == 0;
         MassUnit unit = grains ? MassUnit.GRAIN : MassUnit.GRAM;
         String[] measures = grains ? new String[] {"0.5", "1"} : new String[] {"0.05", "0.1", "0.01", "0.03", "0.001"};

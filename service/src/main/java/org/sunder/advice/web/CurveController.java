@@ -7,9 +7,11 @@ import java.util.UUID;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.sunder.advice.CurvePicture;
+import org.sunder.advice.ChargeRulers;
 import org.sunder.advice.Curves;
+import org.sunder.picture.CurvePicture;
 
 /** The curve of a joint: JSON, or a picture. */
 @RestController
@@ -17,11 +19,14 @@ import org.sunder.advice.Curves;
 class CurveController {
 
     private final Curves curves;
+    private final ChargeRulers rulers;
 
-    CurveController(Curves curves) {
+    CurveController(Curves curves, ChargeRulers rulers) {
         this.curves = curves;
+        this.rulers = rulers;
     }
 
+    @PictureWidth.Described
     @GetMapping(path = "/api/joints/{id}/curve", produces = MediaType.APPLICATION_JSON_VALUE)
     @Operation(
             operationId = "getCurve",
@@ -34,7 +39,7 @@ class CurveController {
 
     @Hidden
     @GetMapping(path = "/api/joints/{id}/curve", produces = "image/svg+xml")
-    String picture(@PathVariable UUID id) {
-        return CurvePicture.of(curves.of(id)).replace("<svg ", "<svg color=\"#111\" ");
+    String picture(@PathVariable UUID id, @RequestParam(defaultValue = PictureWidth.USUAL) @PictureWidth int width) {
+        return CurvePicture.of(rulers.of(id), curves.of(id).drawn(), width).replace("<svg ", "<svg color=\"#111\" ");
     }
 }
