@@ -15,10 +15,10 @@ import org.sunder.picture.OutcomeMark;
  * What a joint has been through.
  *
  * @param curve picture of chance against charge, drawn for some widths
- * @param correction picture of how the correction narrowed, empty before the first test
+ * @param correction picture of how the correction narrowed, the same way; empty before the first test
  * @param setups side by side
  */
-record JointStory(Map<Integer, String> curve, String correction, SetupColumns setups) {
+record JointStory(Map<Integer, String> curve, Map<Integer, String> correction, SetupColumns setups) {
 
     static JointStory of(JointAnswer answer, ChargeRuler ruler, Curve curve, SetupColumns setups) {
         return new JointStory(
@@ -26,7 +26,7 @@ record JointStory(Map<Integer, String> curve, String correction, SetupColumns se
     }
 
     /** How the correction narrowed, one row a firing as it stood then; empty before the first. */
-    static String correction(JointAnswer answer) {
+    static Map<Integer, String> correction(JointAnswer answer) {
         List<CorrectionPicture.Row> rows = new ArrayList<>();
         for (GroundTest test : answer.tests()) {
             if (test.finding() == null) {
@@ -39,7 +39,7 @@ record JointStory(Map<Integer, String> curve, String correction, SetupColumns se
             }
         }
         if (rows.isEmpty()) {
-            return "";
+            return Map.of();
         }
         rows.add(new CorrectionPicture.Row("now", null, answer.standing().correction()));
         return CorrectionPicture.of("The correction as it narrowed", rows);

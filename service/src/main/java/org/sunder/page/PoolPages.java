@@ -2,6 +2,7 @@ package org.sunder.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -69,7 +70,7 @@ class PoolPages extends Pages {
      * @param said with the pool and without, in words
      * @param picture of both
      */
-    record Lesson(String slug, String name, String said, String picture) {}
+    record Lesson(String slug, String name, String said, Map<Integer, String> picture) {}
 
     /** A number of tests, and the chance of being done after them. */
     record Done(String tests, String with, String without) {}

@@ -91,7 +91,7 @@ record SetupColumns(List<String> heads, List<Row> rows) {
     }
 
     /** What differs between the newest and the one after it, their notes aside. */
-    List<Change> changes() {
+    public List<Change> changes() {
         return rows.stream()
                 .filter(row -> row.differs() && !row.label().equals("note"))
                 .map(row ->

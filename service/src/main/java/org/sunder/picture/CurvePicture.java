@@ -189,7 +189,9 @@ public final class CurvePicture {
     private record Label(String words, Weight weight, double left, double wide, int row) {}
 
     private Label ceiling(Lanes below) {
-        String words = "never above " + Display.words(Display.never(ruler.ceiling(), ruler.measure()));
+        boolean farAbove = ruler.inUnit(ruler.ceiling()) > charge.high();
+        String words = "never above " + Display.words(Display.never(ruler.ceiling(), ruler.measure()))
+                + (farAbove ? " →" : "");
         double wide = Lettering.width(words, TEXT, Weight.BOLD);
         double end = ruler.inUnit(ruler.ceiling()) < charge.low() ? charge.start() + wide : wall() + WALL;
         return label(below, words, Weight.BOLD, end - wide, wide);

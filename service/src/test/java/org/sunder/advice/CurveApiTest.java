@@ -87,7 +87,7 @@ class CurveApiTest {
                         0, picture.getElementsByTagName("text").getLength())
                 .mapToObj(i -> picture.getElementsByTagName("text").item(i).getTextContent())
                 .toList();
-        assertThat(words).contains("charge, g", "50 %", "handbook 0.66 g", "never above 2.08 g");
+        assertThat(words).contains("charge, g", "50 %", "handbook 0.66 g", "never above 2.08 g →");
     }
 
     private Document picture() throws Exception {

@@ -53,7 +53,7 @@ class CurvePictureTest {
         assertThat(Drawn.number(shown.one("wall"), "x")).isCloseTo(54 + 246 * 0.8 + 1, within(0.06));
         Drawn far = drawn(ruler("2.00"), 0.4, 1.4);
         assertThat(far.all("wall")).isEmpty();
-        assertThat(far.texts().stream().map(Drawn.Box::words)).contains("never above 2.00 g", "handbook 0.60 g");
+        assertThat(far.texts().stream().map(Drawn.Box::words)).contains("never above 2.00 g →", "handbook 0.60 g");
     }
 
     /** Widths of a phone, a column and a desk. */
