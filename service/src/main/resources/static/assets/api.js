@@ -24,9 +24,9 @@ export function ask(method, path, body, headers) {
   return exchange(method, path, body, headers, 'application/json', (response) => response.json());
 }
 
-/** A part of a page for a body: as an Answer whose body is the element of that id. @throws NoAnswer */
+/** A part of a page, for a body where there is one: as an Answer whose body is the element of that id. @throws NoAnswer */
 export function part(path, body, id) {
-  return exchange('POST', path, body, {}, 'text/html', async (response) => {
+  return exchange(body === null ? 'GET' : 'POST', path, body, {}, 'text/html', async (response) => {
     const found = new DOMParser().parseFromString(await response.text(), 'text/html').getElementById(id);
     if (!found) throw new NoAnswer('what answered is not the service');
     return document.importNode(found, true);

@@ -27,6 +27,11 @@ final class Compartment {
                 .mapToDouble(bay -> bay.depth().metres())
                 .max()
                 .orElse(0);
+        return fit(packed, Length.ofMetres(deepest));
+    }
+
+    /** The same where what is pushed in at the joint reaches to another depth. */
+    List<LoadOutFit> fit(List<CompartmentSheet> packed, Length deepest) {
         List<LoadOut> loadOuts = IntStream.range(0, packed.size())
                 .mapToObj(i -> new LoadOut(
                         String.valueOf(i),
@@ -34,7 +39,7 @@ final class Compartment {
                                 .map(PackedItemSheet::item)
                                 .toList()))
                 .toList();
-        return FitCheck.of(setup.cavity(), Length.ofMetres(deepest), loadOuts);
+        return FitCheck.of(setup.cavity(), deepest, loadOuts);
     }
 
     /**

@@ -9,6 +9,8 @@ import org.springframework.transaction.annotation.Transactional;
 import org.sunder.airframe.LoadOutSheet.CompartmentSheet;
 import org.sunder.engine.physics.UnsoundSetupException;
 import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.packing.LoadOutFit;
+import org.sunder.engine.quantity.Length;
 
 /** Whether every load-out of an airframe fits, and what it does to the joints. */
 @Service
@@ -33,7 +35,31 @@ public class Fits {
                 .toList();
     }
 
-    private JointFit of(Joint joint, List<InstalledLoadOut> installed) {
+    /**
+     * Every load-out that packs the compartment of a joint, where what is pushed in there reaches to another depth; worst first.
+     *
+     * @param deepest how far something is pushed in at the joint at most
+     * @throws UnsoundSetupException where that is deeper than the compartment
+     */
+    @Transactional(readOnly = true)
+    public List<JointFit.AtDepth> at(Joint joint, Length deepest) {
+        Packing packing = packing(joint, loadOuts.of(joint.airframeId()));
+        return new Compartment(airframes.currentSetup(joint).sheet())
+                .fit(packing.sheets(), deepest).stream()
+                        .map(fit -> new JointFit.AtDepth(packing.of(fit), fit))
+                        .toList();
+    }
+
+    /** The load-outs that pack a compartment, and what each has there. */
+    private record Packing(List<InstalledLoadOut> loadOuts, List<CompartmentSheet> sheets) {
+
+        /** Each fit is named by its position. */
+        InstalledLoadOut of(LoadOutFit fit) {
+            return loadOuts.get(Integer.parseInt(fit.loadOut()));
+        }
+    }
+
+    private static Packing packing(Joint joint, List<InstalledLoadOut> installed) {
         List<InstalledLoadOut> packing = new ArrayList<>();
         List<CompartmentSheet> packed = new ArrayList<>();
         for (InstalledLoadOut loadOut : installed) {
@@ -44,6 +70,12 @@ public class Fits {
                 }
             }
         }
+        return new Packing(packing, packed);
+    }
+
+    private JointFit of(Joint joint, List<InstalledLoadOut> installed) {
+        Packing packing = packing(joint, installed);
+        List<CompartmentSheet> packed = packing.sheets();
         Setup setup = airframes.currentSetup(joint);
         StoredPhysics stored = physics.find(setup);
         if (!(stored instanceof StoredPhysics.Sound sound)) {
@@ -52,9 +84,8 @@ public class Fits {
         Compartment compartment = new Compartment(setup.sheet());
         List<JointFit.Packed> fits = compartment.fit(packed).stream()
                 .map(fit -> {
-                    int i = Integer.parseInt(fit.loadOut());
-                    return new JointFit.Packed(
-                            packing.get(i), fit, sound.physics(), findPhysics(compartment, packed.get(i)));
+                    CompartmentSheet sheet = packed.get(Integer.parseInt(fit.loadOut()));
+                    return new JointFit.Packed(packing.of(fit), fit, sound.physics(), findPhysics(compartment, sheet));
                 })
                 .toList();
         return new JointFit(joint, setup, stored, fits);

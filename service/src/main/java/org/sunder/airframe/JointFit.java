@@ -25,6 +25,14 @@ public record JointFit(Joint joint, Setup setup, StoredPhysics physics, List<Pac
      */
     public record Packed(InstalledLoadOut loadOut, LoadOutFit fit, JointPhysics now, Optional<JointPhysics> then) {}
 
+    /**
+     * One load-out in the compartment, with what is pushed in at the joint at another depth.
+     *
+     * @param loadOut the load-out
+     * @param fit what fits
+     */
+    public record AtDepth(InstalledLoadOut loadOut, LoadOutFit fit) {}
+
     /** Copies the list. */
     public JointFit {
         loadOuts = List.copyOf(loadOuts);

@@ -11,18 +11,20 @@ import org.sunder.airframe.UnitSystem;
 import org.sunder.picture.Axis;
 import org.sunder.picture.Svg;
 import org.sunder.picture.Svg.Anchor;
-import org.sunder.picture.Svg.Line;
+import org.sunder.picture.Svg.Paint;
+import org.sunder.picture.Svg.Weight;
 import org.sunder.picture.Trace;
 
 /** A value of two compartments against the depth of the bay between them; a line ends where the bay cannot be. */
 final class DepthPicture {
 
-    private static final double WIDTH = 440;
     private static final double LEFT = 60;
-    private static final double RIGHT = WIDTH - 16;
-    private static final double TOP = 40;
-    private static final double BOTTOM = 230;
-    private static final double SIZE = 15;
+    private static final double EDGE = 18;
+    private static final double TOP = 34;
+    private static final double BOTTOM = 220;
+    private static final double TEXT = 13;
+    private static final double ROOM = 52; // px that a depth in words takes
+    private static final double PER_NUMBER = 60; // px
     private static final double MILLIMETRES = 1000;
     private static final double INCHES = 1 / 0.0254;
 
@@ -40,6 +42,8 @@ final class DepthPicture {
     private final String unit;
     private final List<Point> points;
     private final double now;
+    private final double chosen;
+    private final double width;
     private final Display display;
     private final boolean metric;
     private final Axis depth;
@@ -50,55 +54,84 @@ final class DepthPicture {
      *
      * @param unit of the values
      * @param now how deep the bay is, m
+     * @param chosen the depth looked at closely, m
+     * @param width in px
      */
-    DepthPicture(String title, String unit, List<Point> points, double now, Display display) {
+    DepthPicture(
+            String title, String unit, List<Point> points, double now, double chosen, Display display, double width) {
         this.title = title;
         this.unit = unit;
         this.points = List.copyOf(points);
         this.now = now;
+        this.chosen = chosen;
+        this.width = width;
         this.display = display;
         this.metric = display.units() == UnitSystem.METRIC;
         this.depth = new Axis(
                 shown(points.get(0).depth()),
                 shown(points.get(points.size() - 1).depth()),
                 LEFT,
-                RIGHT);
+                width - EDGE);
         this.value = new Axis(0, 1.05 * greatest(), BOTTOM, TOP);
     }
 
     String draw() {
-        Svg svg = new Svg(WIDTH, BOTTOM + 52, title, words());
-        svg.text(LEFT, TOP - 22, SIZE, Anchor.START, unit);
+        Svg svg = Svg.sized(width, BOTTOM + 46, "depths", title, words(), false);
+        text(svg, "number", LEFT - 8, TOP - 14, Anchor.END, unit);
         for (BigDecimal tick : value.ticks(5)) {
             double y = value.at(tick.doubleValue());
-            svg.line(LEFT, y, RIGHT, y, Line.FAINT).text(LEFT - 8, y + 5, SIZE, Anchor.END, tick.toPlainString());
+            svg.stroke("grid", Paint.LINE, LEFT, y, depth.end(), y);
+            text(svg, "number", LEFT - 8, y + TEXT * 0.36, Anchor.END, tick.toPlainString());
         }
-        svg.line(LEFT, BOTTOM, RIGHT, BOTTOM, Line.THIN);
-        for (BigDecimal tick : depth.ticks(5)) {
+        svg.stroke("axis", Paint.LINE, LEFT, BOTTOM, depth.end(), BOTTOM);
+        for (BigDecimal tick : depth.ticks(Math.max(2, (int) ((depth.end() - LEFT) / PER_NUMBER)))) {
             double x = depth.at(tick.doubleValue());
-            svg.line(x, BOTTOM, x, BOTTOM + 5, Line.THIN)
-                    .text(x, BOTTOM + 20, SIZE, Anchor.MIDDLE, tick.toPlainString());
+            svg.stroke("axis", Paint.LINE, x, BOTTOM, x, BOTTOM + 5);
+            text(svg, "number", x, BOTTOM + 20, Anchor.MIDDLE, tick.toPlainString());
         }
-        svg.text((LEFT + RIGHT) / 2, BOTTOM + 42, SIZE, Anchor.MIDDLE, "pushed in, " + (metric ? "mm" : "in"));
-        if (shown(now) >= depth.low() && shown(now) <= depth.high()) {
-            double x = depth.at(shown(now));
-            svg.line(x, TOP, x, BOTTOM, Line.DOTTED)
-                    .text(Math.min(RIGHT - 20, Math.max(LEFT + 20, x)), TOP - 6, SIZE, Anchor.MIDDLE, "now");
+        text(svg, "caption", depth.end(), BOTTOM + 40, Anchor.END, "pushed in, " + (metric ? "mm" : "in"));
+        upright(svg, "now", Paint.DOTS, now);
+        if (Math.abs(chosen - now) > 1e-6) {
+            upright(svg, "chosen", Paint.STRONG, chosen);
         }
-        line(svg, Point::there, Line.DASHED);
-        line(svg, Point::here, Line.BOLD);
+        line(svg, Point::there, "there", Paint.DASHES);
+        line(svg, Point::here, "here", Paint.STRONG);
         return svg.end();
     }
 
+    /** A depth that is told of, with what it is above it where that has room. */
+    private void upright(Svg svg, String css, Paint paint, double metres) {
+        if (shown(metres) < depth.low() - 1e-9 || shown(metres) > depth.high() + 1e-9) {
+            return;
+        }
+        double x = depth.at(shown(metres));
+        svg.stroke(css, paint, x, TOP, x, BOTTOM);
+        boolean free = css.equals("now") || Math.abs(x - depth.at(shown(now))) > ROOM;
+        if (free) {
+            String words = css.equals("now") ? "now" : display.depth(metres);
+            text(
+                    svg,
+                    "number",
+                    Math.min(depth.end() - ROOM / 3, Math.max(LEFT + ROOM / 3, x)),
+                    TOP - 6,
+                    Anchor.MIDDLE,
+                    words);
+        }
+    }
+
+    private static void text(Svg svg, String css, double x, double y, Anchor anchor, String words) {
+        svg.words(css, false, x, y, TEXT, Weight.REGULAR, anchor, words);
+    }
+
     /** Where the value of a compartment is known, piece by piece. */
-    private void line(Svg svg, Function<Point, @Nullable Double> of, Line style) {
+    private void line(Svg svg, Function<Point, @Nullable Double> of, String css, Paint paint) {
         Trace piece = new Trace();
         int length = 0;
         for (Point point : points) {
             Double known = of.apply(point);
             if (known == null) {
                 if (length > 1) {
-                    svg.path(piece, style);
+                    svg.shape(css, paint, piece.toString());
                 }
                 piece = new Trace();
                 length = 0;
@@ -108,7 +141,7 @@ final class DepthPicture {
             }
         }
         if (length > 1) {
-            svg.path(piece, style);
+            svg.shape(css, paint, piece.toString());
         }
     }
 

@@ -14,6 +14,8 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
+import org.sunder.airframe.Display;
+import org.sunder.airframe.Fits;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
@@ -32,9 +34,11 @@ class WorkedOutPages extends Pages {
 
     private final Airframes airframes;
     private final SetupPhysics physics;
+    private final Fits fits;
 
-    WorkedOutPages(Airframes airframes, SetupPhysics physics) {
+    WorkedOutPages(Airframes airframes, SetupPhysics physics, Fits fits) {
         this.airframes = airframes;
+        this.fits = fits;
         this.physics = physics;
     }
 
@@ -91,9 +95,33 @@ class WorkedOutPages extends Pages {
             List<Length> depths = form.depths(here.depth(), farthest);
             model.addAttribute("bay", here.setup().contents().get(here.bay()).name());
             model.addAttribute("present", form.display().depth(here.depth()));
-            model.addAttribute("found", depths.isEmpty() ? null : DepthTable.of(depths, here, there, form.display()));
+            if (!depths.isEmpty()) {
+                Length at = form.at(depths, here.depth());
+                model.addAttribute("slider", form.slider(depths, at));
+                model.addAttribute(
+                        "found",
+                        DepthTable.of(
+                                depths,
+                                at,
+                                here,
+                                there,
+                                (side, deepest) -> gear(side, deepest, form.display()),
+                                form.display()));
+            }
         });
         return "page/depth";
+    }
+
+    /** Whether what is packed on a side fits there with what is pushed in reaching to a depth. */
+    private List<DepthAt.Gear> gear(DepthTable.Side side, Length deepest, Display display) {
+        List<DepthAt.Gear> packed = fits.at(side.joint(), deepest).stream()
+                .map(at ->
+                        new DepthAt.Gear(at.fit().fits(), at.loadOut().sheet().name(), FitWords.of(at.fit(), display)))
+                .toList();
+        return packed.isEmpty()
+                ? List.of(new DepthAt.Gear(
+                        true, "What its setup has in it", "Fits by its volume; no load-out says how long it is."))
+                : packed;
     }
 
     private static List<Choice> choices(List<Joint> others, @Nullable Joint chosen) {
@@ -115,7 +143,7 @@ class WorkedOutPages extends Pages {
         JointSetup described = sound.physics().setup();
         for (int i = 0; i < described.contents().size(); i++) {
             if (described.contents().get(i) instanceof Content.Intrusion) {
-                return Optional.of(new DepthTable.Side(joint.name(), described, i, Measure.of(setup.sheet())));
+                return Optional.of(new DepthTable.Side(joint, described, i, Measure.of(setup.sheet())));
             }
         }
         return Optional.empty();

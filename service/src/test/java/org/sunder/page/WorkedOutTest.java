@@ -91,6 +91,63 @@ class WorkedOutTest extends OneJoint {
         assertThat(read(page(other) + "/depth")).contains("goes into the other side, nose to bay");
     }
 
+    /** 45 mm on either side now: 60 mm here leave 30 mm there. */
+    @Test
+    void oneDepthIsLookedAtCloselyOnBothSides() {
+        String other = client.post(airframe + "/joints", Samples.JOINT.replace("nose to bay", "bay to booster"))
+                .header("Location");
+        client.post(airframe + "/load-outs", loadOut(joint, "long motor", "520"));
+        assertThat(closely("/depth")).contains("45 mm in</span><span>, as it is now", "type=\"range\"");
+        String looked = closely("/depth?at=60");
+        assertThat(looked).contains("60 mm in</span>", ">30 mm</dd>").doesNotContain("as it is now");
+        assertThat(looked).contains(">" + charge(insertion(60)) + "</dd>", ">" + charge(insertion(30)) + "</dd>");
+        // The tip is cut off at 40 mm of 620, so the cavity is 580 mm deep: 580 - 520 - 45 leave 15, and 15 mm more
+        // none.
+        assertThat(closely("/depth")).contains("Fits: 15 mm of length and ");
+        assertThat(looked).contains("Fits: 0 mm of length and ", "Fits by its volume; no load-out says");
+        client.post(airframe + "/load-outs", loadOut(joint, "longer motor", "540"));
+        assertThat(closely("/depth?at=60")).contains("Does not fit: motor case end is 20 mm too long for this side.");
+        assertThat(closely("/depth?at=80")).as("the nose is too narrow there").contains("Cannot be there: ");
+        assertThat(closely("/depth?at=60&other=none")).doesNotContain("bay to booster</h3>");
+        assertThat(closely("/depth?at=4000")).as("kept between the ends").contains("90 mm in</span>");
+        assertThat(read(page(other) + "/depth?at=30")).contains("30 mm in</span>");
+    }
+
+    @Test
+    void whatIsWrongOfTheDepthLookedAtStandsAtItsField() {
+        assertThat(shown("/depth?at=x")).contains("Depth to look at: Type a number, such as 300.");
+        assertThat(shown("/depth?at=6000&other=none")).contains("Depth to look at: Allowed: 0 to 5 m.");
+    }
+
+    /** The part of the page that the slider changes. */
+    private String closely(String path) {
+        return shown(path)
+                .replaceAll("(?s)<section aria-labelledby=\"curves\">.*", "")
+                .replaceAll("\\s*\\n\\s*", "");
+    }
+
+    private JsonNode insertion(int millimetres) {
+        return client.post(
+                        "/api/checks/insertion",
+                        "{\"setup\":" + Samples.SETUP + ",\"from\":{\"value\":" + millimetres
+                                + ",\"unit\":\"mm\"},\"to\":{\"value\":" + (millimetres + 1)
+                                + ",\"unit\":\"mm\"},\"steps\":2}")
+                .body()
+                .path("rows")
+                .path(0);
+    }
+
+    private static String charge(JsonNode row) {
+        var charge = row.at("/handbookCharge/value").decimalValue();
+        return charge.setScale(2, RoundingMode.HALF_EVEN).toPlainString() + " g";
+    }
+
+    private static String loadOut(String joint, String name, String length) {
+        return "{\"name\":\"" + name + "\",\"compartments\":[{\"jointId\":\"" + joint.replaceAll(".*/", "")
+                + "\",\"items\":[{\"name\":\"motor case end\",\"kind\":\"hard\",\"length\":{\"value\":" + length
+                + ",\"unit\":\"mm\"},\"diameter\":{\"value\":10,\"unit\":\"mm\"}}]}]}";
+    }
+
     @Test
     void whatIsWrongOfADepthStandsAtItsField() {
         String text = shown("/depth?from=x&to=6000");
