@@ -4,6 +4,7 @@ import { h } from './dom.js';
 import { NoAnswer, ask } from './api.js';
 import { text } from './forms.js';
 import { record } from './record.js';
+import { contentsOf } from './contents.js';
 import { list, packed } from './rows.js';
 
 const root = document.getElementById('form');
@@ -53,9 +54,10 @@ async function known() {
 function compartments(joints) {
   const parts = joints.map((joint) => ({
     joint,
-    items: list(joint.name, 'All that is in this compartment, but for what is pushed in at the joint.', 'Add an item', (v) => packed(units, v), () => element.dispatchEvent(new Event('input', { bubbles: true }))),
+    items: list(joint.name, 'All that is in this compartment, but for what is pushed in at the joint.' + (id ? '' : ' What its setup has in it is filled in: type how long each is as packed, and take out what does not fly.'), 'Add an item', (v) => packed(units, v), () => element.dispatchEvent(new Event('input', { bubbles: true }))),
   }));
   const element = h('div', {}, parts.map((part) => part.items.element));
+  if (!id) parts.forEach((part) => part.items.replace(contentsOf(part.joint.setup)));
   return {
     element,
     set(values) {

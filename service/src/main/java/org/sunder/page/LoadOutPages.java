@@ -43,11 +43,7 @@ class LoadOutPages extends Pages {
                         .flatMap(joint -> joint.physics().finding().stream()
                                 .map(finding -> joint.joint().name() + ": " + finding))
                         .toList());
-        model.addAttribute(
-                "loadOuts",
-                loadOuts.of(id).stream()
-                        .map(loadOut -> LoadOutStory.of(loadOut, found, display))
-                        .toList());
+        model.addAttribute("loadOuts", LoadOutStory.of(loadOuts.of(id), found, display));
         return "page/load-outs";
     }
 

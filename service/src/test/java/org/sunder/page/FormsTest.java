@@ -138,7 +138,11 @@ class FormsTest extends AtAJoint {
         phone.says("main", "None yet.");
         phone.click("a[href$='/load-outs/new']");
         field(phone, "Name", "big main");
-        press(phone, "Add an item");
+        phone.until(
+                "what the setup has in it",
+                d -> phone.script(
+                        "return [...document.querySelectorAll('input')].some(i => i.value === 'main parachute') || null"));
+        press(phone, "Take out");
         field(phone, "What it is", "main parachute");
         field(phone, "Length as packed", "180");
         field(phone, "Diameter as packed", "80");
