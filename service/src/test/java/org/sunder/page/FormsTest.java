@@ -162,6 +162,50 @@ class FormsTest extends AtAJoint {
 
     @Test
     @InThoroughRuns
+    void looksAtOneKindOfWhatHappenedAlone() {
+        client.post(joint + "/ground-tests", Samples.test("0.85", "separated"));
+        phone.go(weather.url(page(airframe)));
+        assertThat(seen("li.of-tests")).isEqualTo(1L);
+        phone.click("#show-of-tests");
+        assertThat(seen("li.of-tests")).isZero();
+        assertThat(seen("h3[id^=day-]")).as("days on which something else happened").isEqualTo(1L);
+        assertThat(seen("li.of-setups")).isEqualTo(1L);
+        phone.click("#show-of-setups");
+        assertThat(seen("li.of-setups")).isZero();
+        phone.says(".story", "Nothing is chosen above.");
+        phone.click("#show-of-tests");
+        assertThat(seen("li.of-tests")).isEqualTo(1L);
+    }
+
+    /** How many elements are drawn. */
+    private Object seen(String selector) {
+        return phone.script("return [...document.querySelectorAll('" + selector + "')].filter(e => e.offsetParent).length");
+    }
+
+    @Test
+    @InThoroughRuns
+    void aSliderPicksTheDepthOfTheBay() throws IOException {
+        phone.go(weather.url(page(joint) + "/depth"));
+        slide(60);
+        phone.says("#at-number", "60 mm");
+        phone.says("#at-depth", "60 mm in");
+        assertThat((String) phone.script("return location.search")).as("the address leads there again").contains("at=60");
+        weather.turns(Weather.Sky.DOWN);
+        slide(70);
+        phone.says("#at-fault", "The service cannot be reached");
+        weather.turns(Weather.Sky.CLEAR);
+        slide(50);
+        phone.says("#at-depth", "50 mm in");
+    }
+
+    private void slide(int millimetres) {
+        phone.find("#at");
+        phone.script("const at = document.getElementById('at'); at.value = " + millimetres
+                + "; at.dispatchEvent(new Event('input', { bubbles: true }))");
+    }
+
+    @Test
+    @InThoroughRuns
     void entersAPowderThatSetupsMayName() {
         phone.go(weather.url("/stock"));
         phone.click("a[href='/stock/powders/new']");
