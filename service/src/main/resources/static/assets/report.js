@@ -5,6 +5,7 @@ import { chargeCaution, chargeFault } from './plan.js';
 import { parse, shown, step } from './decimal.js';
 import { newKey, save } from './outbox.js';
 import { get, write } from './store.js';
+import { filmed, thrown } from './speed.js';
 import { firedNow, localText, withOffset } from './time.js';
 
 const OUTCOMES = [
@@ -28,6 +29,7 @@ export function makeForm(joint, draft, whenSaved) {
   const us = joint.units === 'us';
   const speedUnit = us ? 'ft/s' : 'm/s';
   const lengthUnit = us ? 'in' : 'mm';
+  const farUnit = us ? 'ft' : 'm';
   let corrects = (draft && draft.corrects) || null;
   let chargeTouched = Boolean(draft && draft.chargeTouched);
   let timeTouched = Boolean(draft && draft.timeTouched);
@@ -45,6 +47,8 @@ export function makeForm(joint, draft, whenSaved) {
   const speed = h('input', { id: 'speed', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'speed-fault', value: (draft && draft.speed) || '' });
   const distance = h('input', { id: 'distance', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.distance) || '' });
   const frames = h('input', { id: 'frames', inputmode: 'numeric', autocomplete: 'off', value: (draft && draft.frames) || '' });
+  const landed = h('input', { id: 'landed', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.landed) || '' });
+  const height = h('input', { id: 'height', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'thrown-hint', value: (draft && draft.height) || '' });
   const rate = h('input', { id: 'rate', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.rate) || '' });
   const held = h('select', { id: 'containment' }, HELD.map(([word, label]) => h('option', { value: word }, label)));
   held.value = (draft && draft.containment) || '';
@@ -57,7 +61,7 @@ export function makeForm(joint, draft, whenSaved) {
   const hint = h('p', { id: 'charge-hint', class: 'small' });
   const caution = h('p', { id: 'charge-caution', class: 'flag', role: 'status' });
   const button = h('button', { class: 'main-action' }, 'Save this test');
-  const more = h('details', { open: Boolean(draft && (draft.notes || draft.speed || draft.distance || draft.containment)) });
+  const more = h('details', { open: Boolean(draft && (draft.notes || draft.speed || draft.distance || draft.landed || draft.containment)) });
   const chosen = () => (radios.find((r) => r.checked) || {}).value || null;
 
   const element = h('form', { id: 'report', novalidate: true, 'aria-labelledby': 'report-title' },
@@ -82,13 +86,17 @@ export function makeForm(joint, draft, whenSaved) {
       h('div', { class: 'field' }, h('label', { for: 'distance' }, 'Moved, ' + lengthUnit), distance),
       h('div', { class: 'field' }, h('label', { for: 'frames' }, 'In frames'), frames),
       h('div', { class: 'field' }, h('label', { for: 'rate' }, 'Frames a second'), rate)),
+    h('fieldset', { class: 'film' }, h('legend', {}, 'Or from where the nose first touched the ground'),
+      h('div', { class: 'field' }, h('label', { for: 'landed' }, 'How far away, ' + farUnit), landed),
+      h('div', { class: 'field' }, h('label', { for: 'height' }, 'Height of the joint, ' + farUnit), height),
+      h('p', { id: 'thrown-hint', class: 'small' }, 'With the other part held fast and the harness slack. Air and harness make it read low: frames of a film tell more.')),
     h('div', { class: 'field' }, h('label', { for: 'containment' }, 'What held the powder'), held),
     h('div', { class: 'field' }, h('label', { for: 'notes' }, 'Note'), notes));
 
   function remember() {
     const record = {
       joint: joint.id, occasion: flown() ? 'flight' : 'ground', outcome: chosen(), charge: charge.value, chargeTouched, fired: fired.value, timeTouched, tapped, damaged: damaged.checked,
-      notes: notes.value, speed: speed.value, distance: distance.value, frames: frames.value, rate: rate.value, containment: held.value, corrects,
+      notes: notes.value, speed: speed.value, distance: distance.value, frames: frames.value, rate: rate.value, landed: landed.value, height: height.value, containment: held.value, corrects,
     };
     return write(['drafts'], ([drafts]) => drafts.put(record)).catch(() => say('form', 'This phone does not keep what is typed; save soon.'));
   }
@@ -125,12 +133,12 @@ export function makeForm(joint, draft, whenSaved) {
     return Boolean(words);
   }
 
-  function film() {
-    const [d, n, r] = [distance, frames, rate].map((f) => Number(parse(f.value)));
-    if (d > 0 && n > 0 && r > 0) {
-      const perSecond = (d * r) / n / (us ? 12 : 1000);
-      speed.value = String(Number(perSecond.toPrecision(3)));
-    }
+  const numbers = (...fields) => fields.map((field) => Number(parse(field.value)));
+
+  /** What was seen gives the speed, whichever way it was seen last. */
+  function read(field) {
+    const found = [landed, height].includes(field) ? thrown(...numbers(landed, height), us) : filmed(...numbers(distance, frames, rate), us);
+    if (found) speed.value = found;
   }
 
   element.addEventListener('input', (event) => {
@@ -148,7 +156,7 @@ export function makeForm(joint, draft, whenSaved) {
         fired.value = localText(new Date());
       }
     }
-    if ([distance, frames, rate].includes(event.target)) film();
+    if ([distance, frames, rate, landed, height].includes(event.target)) read(event.target);
     remember();
   });
 
@@ -228,7 +236,7 @@ export function makeForm(joint, draft, whenSaved) {
     occasions[0].checked = true;
     radios.forEach((r) => { r.checked = false; });
     damaged.checked = false;
-    [notes, speed, distance, frames, rate, held].forEach((f) => { f.value = ''; });
+    [notes, speed, distance, frames, rate, landed, height, held].forEach((f) => { f.value = ''; });
     more.open = false;
     fired.value = localText(new Date());
     await whenSaved();
