@@ -168,7 +168,9 @@ class FormsTest extends AtAJoint {
         assertThat(seen("li.of-tests")).isEqualTo(1L);
         phone.click("#show-of-tests");
         assertThat(seen("li.of-tests")).isZero();
-        assertThat(seen("h3[id^=day-]")).as("days on which something else happened").isEqualTo(1L);
+        assertThat(seen("h3[id^=day-]"))
+                .as("days on which something else happened")
+                .isEqualTo(1L);
         assertThat(seen("li.of-setups")).isEqualTo(1L);
         phone.click("#show-of-setups");
         assertThat(seen("li.of-setups")).isZero();
@@ -179,7 +181,8 @@ class FormsTest extends AtAJoint {
 
     /** How many elements are drawn. */
     private Object seen(String selector) {
-        return phone.script("return [...document.querySelectorAll('" + selector + "')].filter(e => e.offsetParent).length");
+        return phone.script(
+                "return [...document.querySelectorAll('" + selector + "')].filter(e => e.offsetParent).length");
     }
 
     @Test
@@ -189,7 +192,9 @@ class FormsTest extends AtAJoint {
         slide(60);
         phone.says("#at-number", "60 mm");
         phone.says("#at-depth", "60 mm in");
-        assertThat((String) phone.script("return location.search")).as("the address leads there again").contains("at=60");
+        assertThat((String) phone.script("return location.search"))
+                .as("the address leads there again")
+                .contains("at=60");
         weather.turns(Weather.Sky.DOWN);
         slide(70);
         phone.says("#at-fault", "The service cannot be reached");
