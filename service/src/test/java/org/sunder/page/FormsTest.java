@@ -167,13 +167,13 @@ class FormsTest extends AtAJoint {
         phone.go(weather.url(page(airframe)));
         assertThat(seen("li.of-tests")).isEqualTo(1L);
         phone.click("#show-of-tests");
-        assertThat(seen("li.of-tests")).isZero();
+        assertThat(seen("li.of-tests")).isEqualTo(0L);
         assertThat(seen("h3[id^=day-]"))
                 .as("days on which something else happened")
                 .isEqualTo(1L);
         assertThat(seen("li.of-setups")).isEqualTo(1L);
         phone.click("#show-of-setups");
-        assertThat(seen("li.of-setups")).isZero();
+        assertThat(seen("li.of-setups")).isEqualTo(0L);
         phone.says(".story", "Nothing is chosen above.");
         phone.click("#show-of-tests");
         assertThat(seen("li.of-tests")).isEqualTo(1L);
