@@ -55,6 +55,7 @@ class OpenApiConfig {
                         tag("Stock", "Powders and batches of shear pins."),
                         tag("Load-outs", "What is installed for a flight, and whether it fits."),
                         tag("Exchange", "Everything of one flyer, out and in again."),
+                        tag("Pool", "What other flyers' rockets teach: sharing, snapshots, files."),
                         tag("Upkeep", "For whoever looks after the server."),
                         tag("Access", "Keys, and for whoever looks after the server the flyers.")));
     }
