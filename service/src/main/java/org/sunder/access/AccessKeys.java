@@ -14,8 +14,8 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.sunder.http.RowIds;
-import org.sunder.http.StorageRoom;
+import org.sunder.persistence.RowIds;
+import org.sunder.persistence.StorageRoom;
 
 /** Keys and sessions in their table. Asked anew for every request, so that a key revoked is refused at once. */
 @Component

@@ -8,7 +8,7 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.stereotype.Component;
 import org.springframework.web.context.request.RequestContextHolder;
-import org.sunder.http.Requester;
+import org.sunder.web.Requester;
 
 /** The flyer a request speaks for. On a laptop there is one, the owner of the data folder. */
 @Component

@@ -14,7 +14,7 @@ import org.springframework.boot.context.properties.EnableConfigurationProperties
 import org.springframework.core.annotation.Order;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.sunder.http.DurableTransactions;
+import org.sunder.persistence.DurableTransactions;
 
 /** Refuses to open to others without keys, and makes the first key where keys are asked for. */
 @Component

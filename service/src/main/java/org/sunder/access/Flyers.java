@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.sunder.http.RowIds;
+import org.sunder.persistence.RowIds;
 import org.sunder.problem.ProblemException;
 
 /** The flyers of a service. Changes run inside the caller's transaction. */

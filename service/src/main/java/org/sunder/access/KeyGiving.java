@@ -6,7 +6,7 @@ import java.time.OffsetDateTime;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
-import org.sunder.http.DurableTransactions;
+import org.sunder.persistence.DurableTransactions;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
 

@@ -20,7 +20,7 @@ import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
-import org.sunder.http.FleetVersions;
+import org.sunder.persistence.FleetVersions;
 import org.sunder.pool.FlyerLogs;
 import org.sunder.pool.PoolUse;
 

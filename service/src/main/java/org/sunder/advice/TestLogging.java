@@ -84,7 +84,7 @@ public class TestLogging {
     /**
      * Stores a drafted test, inside the caller's transaction.
      *
-     * @throws org.sunder.http.StaleFleetException where the fleet is no longer the one the draft rests on
+     * @throws org.sunder.persistence.StaleFleetException where the fleet is no longer the one the draft rests on
      */
     public void add(LogDraft draft) {
         tests.add(draft.test(), draft.version());

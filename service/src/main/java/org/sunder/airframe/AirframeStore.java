@@ -3,7 +3,7 @@ package org.sunder.airframe;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.sunder.http.Cursor;
+import org.sunder.web.Cursor;
 
 /** Where airframes, joints and setups are kept; every question is asked for one flyer. */
 public interface AirframeStore {

@@ -9,9 +9,9 @@ import org.springframework.stereotype.Service;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.engine.physics.Range;
 import org.sunder.engine.quantity.Length;
-import org.sunder.http.Cursor;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
+import org.sunder.web.Cursor;
 
 /** What a flyer does with airframes, joints and setups. Changes run inside the caller's transaction. */
 @Service

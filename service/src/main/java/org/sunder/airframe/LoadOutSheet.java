@@ -9,7 +9,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.sunder.http.RequestList;
+import org.sunder.web.RequestList;
 
 /**
  * What is installed for a flight, as a flyer describes it; read, stored and answered in this form.

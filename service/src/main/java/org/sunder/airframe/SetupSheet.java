@@ -13,7 +13,7 @@ import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.SpecificEnergy;
-import org.sunder.http.RequestList;
+import org.sunder.web.RequestList;
 
 /**
  * A setup as a flyer describes it, digits and units as written. The same form is read, stored and answered.

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.sunder.airframe.PackedItemSheet;
 import org.sunder.engine.physics.packing.LoadOut;
-import org.sunder.http.RequestList;
+import org.sunder.web.RequestList;
 
 /** One way to pack a compartment. */
 @Schema(name = "PackedAlternative", description = "One way to pack a compartment.")

@@ -9,7 +9,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.CavitySheet;
 import org.sunder.engine.quantity.Length;
-import org.sunder.http.RequestList;
+import org.sunder.web.RequestList;
 
 /** A compartment and alternatives of what is packed in it. */
 @Schema(name = "FitQuestion", description = "A compartment and alternatives of what is packed in it.")

@@ -11,7 +11,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.engine.quantity.Length;
-import org.sunder.http.RequestList;
+import org.sunder.web.RequestList;
 
 /** A bay pushed in more or less. */
 @Schema(name = "InsertionQuestion", description = "A setup whose bay is pushed in more or less.")

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.PinSheet;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.Length;
-import org.sunder.http.RequestList;
+import org.sunder.web.RequestList;
 
 /** What holds a joint closed. */
 @Schema(name = "RetentionQuestion", description = "What holds a joint closed.")

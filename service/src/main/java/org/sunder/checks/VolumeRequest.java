@@ -8,7 +8,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.sunder.airframe.CavitySheet;
 import org.sunder.airframe.ContentSheet;
-import org.sunder.http.RequestList;
+import org.sunder.web.RequestList;
 
 /** A compartment and what is in it. */
 @Schema(name = "VolumeQuestion", description = "A compartment and what is in it.")

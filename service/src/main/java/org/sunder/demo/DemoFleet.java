@@ -26,7 +26,6 @@ import org.sunder.airframe.Joint;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.UnitSystem;
 import org.sunder.caution.Caution;
-import org.sunder.config.StoredJson;
 import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.physics.packing.Containment;
 import org.sunder.engine.planning.NextStep;
@@ -36,9 +35,10 @@ import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
-import org.sunder.http.Cursor;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.Page;
+import org.sunder.json.StoredJson;
+import org.sunder.persistence.DurableTransactions;
+import org.sunder.web.Cursor;
+import org.sunder.web.Page;
 
 /**
  * Three airframes with tests that show evidence building, sufficient, stale and conflicting. The tests follow the advice of

@@ -1,7 +1,7 @@
 package org.sunder.exchange;
 
 import java.sql.ResultSet;
-import org.sunder.config.StoredJson;
+import org.sunder.json.StoredJson;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;

@@ -16,8 +16,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.airframe.Airframe;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.FleetVersions;
+import org.sunder.persistence.DurableTransactions;
+import org.sunder.persistence.FleetVersions;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

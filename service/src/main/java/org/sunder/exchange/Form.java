@@ -13,9 +13,9 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.sunder.config.StoredText;
 import org.sunder.engine.quantity.Decimals;
 import org.sunder.engine.quantity.Unit;
+import org.sunder.json.StoredText;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 

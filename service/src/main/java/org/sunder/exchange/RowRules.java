@@ -41,7 +41,7 @@ import org.sunder.engine.quantity.Unit;
 import org.sunder.groundtest.ReasonRequest;
 import org.sunder.groundtest.Report;
 import org.sunder.groundtest.ReportRules;
-import org.sunder.http.QuantityColumns;
+import org.sunder.persistence.QuantityColumns;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.StrictReading;
 import org.sunder.stock.PinBatchRequest;

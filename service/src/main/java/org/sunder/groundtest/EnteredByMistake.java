@@ -10,7 +10,7 @@ import org.sunder.airframe.Airframes;
 import org.sunder.airframe.InstalledLoadOut;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.LoadOuts;
-import org.sunder.http.FleetVersions;
+import org.sunder.persistence.FleetVersions;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
 

@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.sunder.http.Cursor;
+import org.sunder.web.Cursor;
 
 /** Where the log is kept: rows are added, never changed. */
 public interface GroundTestStore {

@@ -10,7 +10,7 @@ import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.physics.packing.Containment;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Speed;
-import org.sunder.http.EntityTags;
+import org.sunder.web.EntityTags;
 
 /** A ground test as answered. */
 @Schema(name = "GroundTest", description = "One firing, on the ground or in flight, as it stands in the log.")

@@ -13,12 +13,12 @@ import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.engine.learning.posterior.OutcomeProbabilities;
-import org.sunder.http.Cursor;
-import org.sunder.http.FleetVersions;
-import org.sunder.http.RowIds;
-import org.sunder.http.StaleFleetException;
+import org.sunder.persistence.FleetVersions;
+import org.sunder.persistence.RowIds;
+import org.sunder.persistence.StaleFleetException;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
+import org.sunder.web.Cursor;
 
 /** The log. Additions run inside the caller's transaction. */
 @Service

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.sunder.http.EntityTags;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PullTest;
+import org.sunder.web.EntityTags;
 
 /**
  * A batch of pins, in words.

@@ -23,7 +23,7 @@ import org.sunder.airframe.Copies;
 import org.sunder.airframe.InstalledLoadOut;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.LoadOuts;
-import org.sunder.http.DurableTransactions;
+import org.sunder.persistence.DurableTransactions;
 import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.StrictReading;

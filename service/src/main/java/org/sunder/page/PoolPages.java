@@ -19,7 +19,7 @@ import org.sunder.advice.PoolEffects;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
-import org.sunder.http.DurableTransactions;
+import org.sunder.persistence.DurableTransactions;
 import org.sunder.pool.PoolChoices;
 import org.sunder.pool.PoolFile;
 import org.sunder.pool.PoolMaking;

@@ -24,7 +24,7 @@ import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
 import org.sunder.groundtest.EnteredByMistake;
 import org.sunder.groundtest.EnteredByMistake.Along;
-import org.sunder.http.DurableTransactions;
+import org.sunder.persistence.DurableTransactions;
 
 /** What is out of the way: airframes put away, which come back with a press, and what was entered by mistake, which goes for good. */
 @Controller

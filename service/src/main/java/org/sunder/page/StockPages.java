@@ -10,12 +10,12 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
-import org.sunder.http.Cursor;
-import org.sunder.http.Page;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PinBatches;
 import org.sunder.stock.Powders;
 import org.sunder.stock.StockPowder;
+import org.sunder.web.Cursor;
+import org.sunder.web.Page;
 
 /** Powders and batches of pins. */
 @Controller

@@ -26,7 +26,7 @@ import org.sunder.engine.learning.model.FleetLog;
 import org.sunder.engine.learning.model.Priors;
 import org.sunder.engine.learning.posterior.FlyerEvidence;
 import org.sunder.engine.learning.posterior.Pool;
-import org.sunder.http.DurableTransactions;
+import org.sunder.persistence.DurableTransactions;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
 

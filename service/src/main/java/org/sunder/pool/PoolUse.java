@@ -7,7 +7,7 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.airframe.SetupStored;
-import org.sunder.http.FleetVersions;
+import org.sunder.persistence.FleetVersions;
 
 /**
  * What a flyer shares and uses. Each answer of a flyer rests on one snapshot, and that changes only where the flyer asks for it or

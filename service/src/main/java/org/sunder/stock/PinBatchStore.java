@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.sunder.engine.quantity.Force;
-import org.sunder.http.Cursor;
+import org.sunder.web.Cursor;
 
 /** Where a flyer's pin batches and their pull tests are kept. */
 public interface PinBatchStore {

@@ -8,9 +8,9 @@ import org.springframework.stereotype.Service;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.engine.physics.SetupBounds;
 import org.sunder.engine.quantity.Force;
-import org.sunder.http.Cursor;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
+import org.sunder.web.Cursor;
 
 /** What a flyer does with batches of pins. Changes run inside the caller's transaction. */
 @Service

@@ -3,7 +3,7 @@ package org.sunder.stock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.sunder.http.Cursor;
+import org.sunder.web.Cursor;
 
 /** Where a flyer's powders are kept. */
 public interface PowderStore {

@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.engine.physics.SetupBounds;
-import org.sunder.http.Cursor;
 import org.sunder.problem.Fault;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
+import org.sunder.web.Cursor;
 
 /** What a flyer does with powders. Changes run inside the caller's transaction. */
 @Service

@@ -14,7 +14,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.support.JdbcUtils;
 import org.springframework.jdbc.support.MetaDataAccessException;
 import org.springframework.stereotype.Component;
-import org.sunder.http.StorageRoom;
+import org.sunder.persistence.StorageRoom;
 
 /** Copies of an embedded database, made while it is in use. A database server has means of its own. */
 @Component

@@ -22,8 +22,8 @@ import org.sunder.engine.learning.posterior.FleetModel;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.StaleFleetException;
+import org.sunder.persistence.DurableTransactions;
+import org.sunder.persistence.StaleFleetException;
 import tools.jackson.databind.JsonNode;
 
 /** What one joint teaches reaches the next one; flights and speeds teach too. */

@@ -20,9 +20,9 @@ import org.sunder.access.Flyer;
 import org.sunder.access.Flyers;
 import org.sunder.access.IssuedKey;
 import org.sunder.access.KeyGiving;
-import org.sunder.http.Created;
-import org.sunder.http.IdempotentCreation;
-import org.sunder.http.Page;
+import org.sunder.web.Created;
+import org.sunder.web.IdempotentCreation;
+import org.sunder.web.Page;
 
 /** Flyers and their keys, for whoever looks after the service. */
 @RestController

@@ -19,8 +19,8 @@ import org.sunder.access.AccessKeys;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.access.IssuedKey;
 import org.sunder.access.KeyGiving;
-import org.sunder.http.IdempotentCreation;
-import org.sunder.http.Page;
+import org.sunder.web.IdempotentCreation;
+import org.sunder.web.Page;
 
 /** A flyer's own keys, over HTTP. */
 @RestController

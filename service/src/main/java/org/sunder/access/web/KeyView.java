@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.access.AccessKey;
 import org.sunder.access.IssuedKey;
 import org.sunder.access.Scope;
-import org.sunder.http.Created;
+import org.sunder.web.Created;
 
 /** A key as answered. */
 @Schema(name = "AccessKey", description = "An access key, without its secret.")

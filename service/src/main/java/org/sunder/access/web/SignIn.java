@@ -17,7 +17,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.access.AccessKeys;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.access.Grant;
-import org.sunder.http.DurableTransactions;
+import org.sunder.persistence.DurableTransactions;
 
 /** Where a browser shows its key once and gets a session. */
 @Controller

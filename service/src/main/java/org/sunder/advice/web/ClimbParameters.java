@@ -7,8 +7,8 @@ import org.sunder.engine.physics.flight.FlightCase;
 import org.sunder.engine.physics.flight.StandardAtmosphere;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;
-import org.sunder.http.QuantityParameters;
 import org.sunder.problem.ProblemException;
+import org.sunder.web.QuantityParameters;
 
 /** The climb of a flight from query parameters; a closed compartment is assumed, which lowers the ceiling most. */
 final class ClimbParameters {

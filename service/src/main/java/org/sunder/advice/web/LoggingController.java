@@ -20,10 +20,10 @@ import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestView;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.ReasonRequest;
-import org.sunder.http.Created;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.FleetWrites;
-import org.sunder.http.IdempotentCreation;
+import org.sunder.persistence.DurableTransactions;
+import org.sunder.persistence.FleetWrites;
+import org.sunder.web.Created;
+import org.sunder.web.IdempotentCreation;
 
 /** Logging over HTTP: every answer says what was learned and what to do next. */
 @RestController

@@ -13,8 +13,8 @@ import org.sunder.airframe.AirframeDetails;
 import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.LengthUnit;
-import org.sunder.http.QuantityColumns;
-import org.sunder.http.VersionedRow;
+import org.sunder.persistence.QuantityColumns;
+import org.sunder.persistence.VersionedRow;
 
 /** Row of an airframe. */
 @Entity

@@ -9,7 +9,7 @@ import java.time.Instant;
 import java.util.UUID;
 import org.sunder.airframe.DeploymentEvent;
 import org.sunder.airframe.Joint;
-import org.sunder.http.VersionedRow;
+import org.sunder.persistence.VersionedRow;
 
 /** Row of a joint. */
 @Entity

@@ -18,9 +18,9 @@ import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.SetupStored;
-import org.sunder.http.Cursor;
-import org.sunder.http.FleetVersions;
-import org.sunder.http.RowIds;
+import org.sunder.persistence.FleetVersions;
+import org.sunder.persistence.RowIds;
+import org.sunder.web.Cursor;
 
 /** Airframes, joints and setups in tables. */
 @Repository

@@ -10,7 +10,7 @@ import org.springframework.transaction.annotation.Transactional;
 import org.sunder.airframe.InstalledLoadOut;
 import org.sunder.airframe.LoadOutSheet;
 import org.sunder.airframe.LoadOutStore;
-import org.sunder.http.RowIds;
+import org.sunder.persistence.RowIds;
 
 /** Load-outs in a table. */
 @Repository

@@ -5,7 +5,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
-import org.sunder.http.VersionedRow;
+import org.sunder.persistence.VersionedRow;
 
 /** Row of a load-out; its sheet is kept as one JSON document. */
 @Entity

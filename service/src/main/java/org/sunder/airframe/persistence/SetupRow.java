@@ -6,7 +6,7 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
-import org.sunder.http.FlyerRow;
+import org.sunder.persistence.FlyerRow;
 
 /** Row of a setup: its sheet is kept as one JSON document, since a revision never changes. */
 @Entity

@@ -5,7 +5,7 @@ import com.github.benmanes.caffeine.cache.LoadingCache;
 import jakarta.validation.Validator;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
-import org.sunder.config.StoredJson;
+import org.sunder.json.StoredJson;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 

@@ -24,12 +24,12 @@ import org.springframework.web.bind.annotation.RestController;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.AirframeRequest;
 import org.sunder.airframe.Airframes;
-import org.sunder.http.Created;
-import org.sunder.http.Cursor;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.EntityTags;
-import org.sunder.http.IdempotentCreation;
-import org.sunder.http.Page;
+import org.sunder.persistence.DurableTransactions;
+import org.sunder.web.Created;
+import org.sunder.web.Cursor;
+import org.sunder.web.EntityTags;
+import org.sunder.web.IdempotentCreation;
+import org.sunder.web.Page;
 
 /** Airframes over HTTP. */
 @RestController

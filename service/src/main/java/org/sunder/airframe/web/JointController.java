@@ -25,11 +25,11 @@ import org.sunder.airframe.JointRequest;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
 import org.sunder.airframe.SetupSheet;
-import org.sunder.http.Created;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.EntityTags;
-import org.sunder.http.IdempotentCreation;
-import org.sunder.http.Page;
+import org.sunder.persistence.DurableTransactions;
+import org.sunder.web.Created;
+import org.sunder.web.EntityTags;
+import org.sunder.web.IdempotentCreation;
+import org.sunder.web.Page;
 
 /** Joints and their setups over HTTP. */
 @RestController

@@ -27,11 +27,11 @@ import org.sunder.airframe.InstalledLoadOut;
 import org.sunder.airframe.LoadOutSheet;
 import org.sunder.airframe.LoadOuts;
 import org.sunder.airframe.UnitSystem;
-import org.sunder.http.Created;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.EntityTags;
-import org.sunder.http.IdempotentCreation;
-import org.sunder.http.Page;
+import org.sunder.persistence.DurableTransactions;
+import org.sunder.web.Created;
+import org.sunder.web.EntityTags;
+import org.sunder.web.IdempotentCreation;
+import org.sunder.web.Page;
 
 /** Load-outs and whether they fit, over HTTP. */
 @RestController

@@ -11,8 +11,8 @@ import org.sunder.groundtest.Beyond;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.Report;
 import org.sunder.groundtest.VoidMark;
-import org.sunder.http.FlyerRow;
-import org.sunder.http.QuantityColumns;
+import org.sunder.persistence.FlyerRow;
+import org.sunder.persistence.QuantityColumns;
 
 /** Row of a ground test. */
 @Entity

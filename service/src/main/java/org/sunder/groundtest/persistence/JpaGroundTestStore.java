@@ -17,7 +17,7 @@ import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestStore;
 import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.VoidMark;
-import org.sunder.http.Cursor;
+import org.sunder.web.Cursor;
 
 /** The log in tables. */
 @Repository

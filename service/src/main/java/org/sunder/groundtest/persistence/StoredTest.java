@@ -21,7 +21,7 @@ import org.sunder.groundtest.Occasion;
 import org.sunder.groundtest.Report;
 import org.sunder.groundtest.ReportRules;
 import org.sunder.groundtest.VoidMark;
-import org.sunder.http.QuantityColumns;
+import org.sunder.persistence.QuantityColumns;
 
 /** Reads a row that may break any rule: what cannot be read is found, and nothing stands in its place. */
 final class StoredTest {

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
 import org.sunder.groundtest.VoidMark;
-import org.sunder.http.FlyerRow;
-import org.sunder.http.RowIds;
+import org.sunder.persistence.FlyerRow;
+import org.sunder.persistence.RowIds;
 
 /** Row of a void or its lifting. */
 @Entity

@@ -14,8 +14,8 @@ import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTestView;
 import org.sunder.groundtest.GroundTests;
 import org.sunder.groundtest.Occasion;
-import org.sunder.http.Cursor;
-import org.sunder.http.Page;
+import org.sunder.web.Cursor;
+import org.sunder.web.Page;
 
 /** Reading the log over HTTP. */
 @RestController

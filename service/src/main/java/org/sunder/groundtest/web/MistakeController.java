@@ -12,8 +12,8 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 import org.sunder.groundtest.EnteredByMistake;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.EntityTags;
+import org.sunder.persistence.DurableTransactions;
+import org.sunder.web.EntityTags;
 
 /** Deleting for good what was entered by mistake and never used, over HTTP. */
 @RestController

@@ -19,10 +19,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.sunder.http.Created;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.IdempotentCreation;
-import org.sunder.http.Page;
+import org.sunder.persistence.DurableTransactions;
 import org.sunder.pool.PoolChoices;
 import org.sunder.pool.PoolFile;
 import org.sunder.pool.PoolMaking;
@@ -30,6 +27,9 @@ import org.sunder.pool.PoolSnapshot;
 import org.sunder.pool.PoolSnapshots;
 import org.sunder.pool.PoolUse;
 import org.sunder.problem.ProblemException;
+import org.sunder.web.Created;
+import org.sunder.web.IdempotentCreation;
+import org.sunder.web.Page;
 
 /** What other flyers' rockets teach: sharing, snapshots, files. */
 @RestController

@@ -17,12 +17,12 @@ import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import org.sunder.engine.quantity.Force;
-import org.sunder.http.Cursor;
-import org.sunder.http.RowIds;
+import org.sunder.persistence.RowIds;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PinBatchDetails;
 import org.sunder.stock.PinBatchStore;
 import org.sunder.stock.PullTest;
+import org.sunder.web.Cursor;
 
 /** Pin batches and their pull tests in tables. */
 @Repository

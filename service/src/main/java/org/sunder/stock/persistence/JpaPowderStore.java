@@ -10,12 +10,12 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
-import org.sunder.http.Cursor;
-import org.sunder.http.RowIds;
+import org.sunder.persistence.RowIds;
 import org.sunder.stock.PowderDetails;
 import org.sunder.stock.PowderStore;
 import org.sunder.stock.Powders;
 import org.sunder.stock.StockPowder;
+import org.sunder.web.Cursor;
 
 /** Powders in tables. */
 @Repository

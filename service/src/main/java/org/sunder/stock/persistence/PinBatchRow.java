@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.physics.retention.PinThread;
-import org.sunder.http.VersionedRow;
+import org.sunder.persistence.VersionedRow;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PinBatchDetails;
 import org.sunder.stock.PullTest;

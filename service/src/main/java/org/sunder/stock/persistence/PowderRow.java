@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.sunder.engine.quantity.Decimals;
 import org.sunder.engine.quantity.SpecificEnergy;
 import org.sunder.engine.quantity.SpecificEnergyUnit;
-import org.sunder.http.QuantityColumns;
-import org.sunder.http.VersionedRow;
+import org.sunder.persistence.QuantityColumns;
+import org.sunder.persistence.VersionedRow;
 import org.sunder.stock.PowderDetails;
 import org.sunder.stock.StockPowder;
 

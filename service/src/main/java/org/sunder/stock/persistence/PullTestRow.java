@@ -6,9 +6,9 @@ import java.time.Instant;
 import java.util.UUID;
 import org.sunder.engine.quantity.Force;
 import org.sunder.engine.quantity.ForceUnit;
-import org.sunder.http.FlyerRow;
-import org.sunder.http.QuantityColumns;
-import org.sunder.http.RowIds;
+import org.sunder.persistence.FlyerRow;
+import org.sunder.persistence.QuantityColumns;
+import org.sunder.persistence.RowIds;
 import org.sunder.stock.PullTest;
 
 /** Row of a pull test. */

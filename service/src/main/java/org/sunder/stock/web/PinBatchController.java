@@ -20,15 +20,15 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.sunder.http.Created;
-import org.sunder.http.Cursor;
-import org.sunder.http.DurableTransactions;
-import org.sunder.http.EntityTags;
-import org.sunder.http.IdempotentCreation;
-import org.sunder.http.Page;
+import org.sunder.persistence.DurableTransactions;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PinBatchRequest;
 import org.sunder.stock.PinBatches;
+import org.sunder.web.Created;
+import org.sunder.web.Cursor;
+import org.sunder.web.EntityTags;
+import org.sunder.web.IdempotentCreation;
+import org.sunder.web.Page;
 
 /** PinBatches over HTTP. */
 @RestController
