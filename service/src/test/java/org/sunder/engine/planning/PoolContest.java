@@ -35,7 +35,7 @@ public final class PoolContest {
     private static final double[] SHARES = {0.05, 0.10, 0.20};
     private static final double MEASURE = 0.00005;
     private static final Goal GOAL = Goal.standard();
-    private static final double[] PRICES = {0.05, 0.10, 0.15, 0.25, 0.40};
+    private static final double[] EXCESSES = {1.12, 1.20, 1.30, 1.50};
 
     private final int pools;
     private final int joints;
@@ -118,7 +118,7 @@ public final class PoolContest {
             tallies.put(
                     unlike, Stream.generate(Tally::new).limit(SHARES.length + 1).toList());
         }
-        List<Tally> frontier = Stream.generate(Tally::new).limit(PRICES.length).toList();
+        List<Tally> frontier = Stream.generate(Tally::new).limit(EXCESSES.length).toList();
         Random seeds = new Random(seed);
         for (int p = 0; p < pools; p++) {
             Random random = new Random(seeds.nextLong());
@@ -131,10 +131,10 @@ public final class PoolContest {
             for (double share : SHARES) {
                 taught.add(trees(FlyerPrior.of(learned, BASE, share), GOAL));
             }
-            List<List<PlanTree>> priced = new ArrayList<>();
-            for (double price : PRICES) {
-                Goal goal = new Goal(GOAL.reliability(), price, GOAL.excessLimit());
-                priced.add(trees(FlyerPrior.of(learned, BASE), goal));
+            List<List<PlanTree>> limited = new ArrayList<>();
+            for (double excess : EXCESSES) {
+                Goal goal = new Goal(GOAL.reliability(), GOAL.pricePerTest(), StrictMath.log(excess));
+                limited.add(trees(FlyerPrior.of(learned, BASE), goal));
             }
             for (Unlike unlike : Unlike.values()) {
                 for (int j = 0; j < joints; j++) {
@@ -148,13 +148,13 @@ public final class PoolContest {
                                 .get(way)
                                 .add(joint, taught.get(way).get(which).run(joint, same));
                     }
-                    for (int price = 0; price < PRICES.length && unlike == Unlike.ALIKE; price++) {
+                    for (int limit = 0; limit < EXCESSES.length && unlike == Unlike.ALIKE; limit++) {
                         Random same = new Random(own);
                         Flyer flyer = common.flyer(same);
                         int which = j % TrueFleet.CLASSES;
                         TrueJoint joint = flyer.joint(flyer.airframe(same), which, unlike.scatter, unlike.truth, same);
-                        frontier.get(price)
-                                .add(joint, priced.get(price).get(which).run(joint, same));
+                        frontier.get(limit)
+                                .add(joint, limited.get(limit).get(which).run(joint, same));
                     }
                 }
             }
@@ -180,15 +180,15 @@ public final class PoolContest {
         }
         System.out.printf(
                 Locale.ROOT,
-                "%n## The frontier: a flyer like those of the pool, as served, at other prices per test%n%n%s%n",
+                "%n## The frontier: a flyer like those of the pool, as served, stopping at another excess%n%n%s%n",
                 Tally.HEADER);
-        for (int price = 0; price < PRICES.length; price++) {
+        for (int limit = 0; limit < EXCESSES.length; limit++) {
             String name = String.format(
                     Locale.ROOT,
-                    "price %.2f%s",
-                    PRICES[price],
-                    PRICES[price] == GOAL.pricePerTest() ? " (as served)" : "");
-            System.out.println(frontier.get(price).row(name, 1));
+                    "at ×%.2f%s",
+                    EXCESSES[limit],
+                    StrictMath.log(EXCESSES[limit]) == GOAL.excessLimit() ? " (as served)" : "");
+            System.out.println(frontier.get(limit).row(name, 1));
         }
     }
 
