@@ -4,3 +4,6 @@ for (const button of document.querySelectorAll('.print')) {
   button.hidden = false;
   button.addEventListener('click', () => print());
 }
+
+// On paper every caution is read, also where the browser does not print what is folded.
+addEventListener('beforeprint', () => document.querySelectorAll('.caution-line').forEach((line) => { line.open = true; }));

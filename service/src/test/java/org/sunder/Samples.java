@@ -32,6 +32,18 @@ public final class Samples {
                 + "\"diameter\":{\"value\":80,\"unit\":\"mm\"},\"material\":\"nylon\",\"mass\":{\"value\":340,\"unit\":\"g\"}}]}]}";
     }
 
+    /** A load-out that fills two compartments, and reaches out of the second. */
+    public static String loadOutTooLong(Object joint, Object other) {
+        return loadOut(joint)
+                .replace("big main", "and longer")
+                .replaceFirst(
+                        "]}]}$",
+                        "]},{\"jointId\":\"" + other
+                                + "\",\"items\":[{\"name\":\"drogue\",\"kind\":\"soft\",\"length\":{\"value\":90,\"unit\":\"mm\"},"
+                                + "\"diameter\":{\"value\":80,\"unit\":\"mm\"}},{\"name\":\"motor case end\",\"kind\":\"hard\","
+                                + "\"length\":{\"value\":560,\"unit\":\"mm\"},\"diameter\":{\"value\":54,\"unit\":\"mm\"},\"place\":\"far-end\"}]}]}");
+    }
+
     /** A report of a test. */
     public static String test(String grams, String outcome) {
         return test(grams, outcome, "2026-05-03T10:20:00+01:00");

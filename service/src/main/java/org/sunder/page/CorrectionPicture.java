@@ -23,6 +23,7 @@ final class CorrectionPicture {
     private static final double ROW = 30;
     private static final double TEXT = 13;
     private static final double LETTER = 7.6; // px that one takes at most on an average
+    private static final double FIGURE = 6.4; // px that one of a value takes, brackets and spaces among them
     private static final double MARK = 32;
     private static final double EDGE = 14;
     private static final double VALUES = 440; // px from which on values are written beside their rows
@@ -91,7 +92,7 @@ final class CorrectionPicture {
         boolean marked = rows.stream().anyMatch(row -> row.mark() != null);
         double left = marks + (marked ? MARK + EDGE : EDGE);
         double right =
-                width - EDGE - (written() ? LETTER * longest(rows.stream().map(this::value)) : 0);
+                width - EDGE - (written() ? FIGURE * longest(rows.stream().map(this::value)) : 0);
         this.axis = scale.equals(Scale.CORRECTION) ? axis(rows, left, right) : around(rows, left, right);
     }
 
@@ -143,7 +144,7 @@ final class CorrectionPicture {
         for (int i = 0; i < rows.size(); i++) {
             draw(svg, rows.get(i), TOP + (i + 0.5) * ROW, i == rows.size() - 1);
         }
-        svg.words("caption", false, width - EDGE, bottom + 37, TEXT, Weight.REGULAR, Anchor.END, scale.caption);
+        svg.words("caption", false, axis.end(), bottom + 37, TEXT, Weight.REGULAR, Anchor.END, scale.caption);
         return svg.end();
     }
 

@@ -135,26 +135,28 @@ final class LoadOutPicture {
                                     Math.min(bay.depth().metres(), cavity.depth()),
                                     bay.diameter().metres() / 2) + "Z");
         }
-        for (int i = 0; i < items.size(); i++) {
-            item(svg, items.get(i), i + 1);
-        }
+        items.stream().filter(item -> !item.fits()).forEach(item -> shape(svg, item));
+        items.stream().filter(Item::fits).forEach(item -> shape(svg, item));
         svg.shape(
                 "wall",
                 Paint.STRONG,
                 inside(0, cavity.depth(), Double.POSITIVE_INFINITY).toString());
         svg.stroke("joint", Paint.DASHES, x(0), TOP - 4, x(0), bottom + 4);
+        for (int i = 0; i < items.size(); i++) {
+            number(svg, items.get(i), i + 1);
+        }
         return svg.end();
     }
 
-    private void item(Svg svg, Item item, int number) {
+    private void shape(Svg svg, Item item) {
         String css = (item.hard() ? "hard" : "soft") + (item.fits() ? "" : " misfit");
         double top = axis - scale * item.radius();
         double tall = 2 * scale * item.radius();
-        double long_ = scale * (item.to() - item.from());
+        double wide = scale * (item.to() - item.from());
         if (!item.hard() && item.fits()) {
             svg.shape(css, Paint.LIGHT, inside(item.from(), item.to(), item.radius()) + "Z");
         } else {
-            svg.box(css, Paint.OUTLINE, x(item.from()), top, long_, tall, item.hard() ? 0 : 8);
+            svg.box(css, Paint.OUTLINE, x(item.from()), top, wide, tall, item.hard() ? 0 : 8);
         }
         if (item.hard()) {
             svg.shape(
@@ -172,7 +174,10 @@ final class LoadOutPicture {
                             x(item.to()),
                             top));
         }
-        if (long_ >= LEAST_NUMBER) {
+    }
+
+    private void number(Svg svg, Item item, int number) {
+        if (scale * (item.to() - item.from()) >= LEAST_NUMBER) {
             double middle = x((item.from() + item.to()) / 2);
             svg.box("plate", Paint.CANVAS, middle - 9, axis - 9, 18, 18, 9);
             svg.words(

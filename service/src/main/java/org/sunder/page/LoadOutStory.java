@@ -33,7 +33,7 @@ record LoadOutStory(
      *
      * @param verdict whether it fits, and by how much
      * @param items everything in it, as numbered in the picture
-     * @param charge what it does to the handbook charge
+     * @param charge what it does to the handbook charge; none is named for what does not fit
      * @param picture drawn for some widths, all compartments of an airframe to one scale
      */
     record Filled(
@@ -113,6 +113,9 @@ record LoadOutStory(
     }
 
     private static String charge(JointFit joint, JointFit.Packed packed, Display display) {
+        if (!packed.fit().fits()) {
+            return "No charge is worked out for what does not fit.";
+        }
         var measure = Measure.of(joint.setup().sheet());
         String before = Words.of(Display.near(packed.now().handbookCharge(), measure));
         return packed.then()

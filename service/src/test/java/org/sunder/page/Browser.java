@@ -164,6 +164,11 @@ final class Browser implements AutoCloseable {
                 "Emulation.setEmulatedMedia", Map.of("features", List.of(Map.of("name", feature, "value", value))));
     }
 
+    /** Lays pages out as on a medium, such as print; the empty word is the screen again. */
+    void medium(String medium) {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", medium));
+    }
+
     Browser go(String url) {
         driver.get(url);
         return this;

@@ -25,6 +25,14 @@ class LoadOutPagesTest extends OneJoint {
     }
 
     @Test
+    void noChargeIsNamedForWhatDoesNotFit() {
+        add("long case", item("motor case end", "hard", "675", "20"));
+        assertThat(told())
+                .contains("No charge is worked out for what does not fit.")
+                .doesNotContain("Free volume ");
+    }
+
+    @Test
     void severalThatFindNoRoomAreNamedTogether() {
         add("both", item("motor case end", "hard", "500", "20") + "," + item("tracker", "hard", "100", "20"));
         assertThat(told()).contains("Does not fit: tracker is 65 mm too long for this side.");

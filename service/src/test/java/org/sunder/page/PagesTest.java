@@ -32,6 +32,7 @@ import org.sunder.InThoroughRuns;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
 import org.sunder.Thorough;
+import org.sunder.caution.Caution;
 import org.sunder.page.Weather.Sky;
 
 /**
@@ -123,6 +124,7 @@ class PagesTest {
         pages.put("edit-airframe", airframe.replace("/api", "") + "/edit");
         String loadOut =
                 client.post(airframe + "/load-outs", Samples.loadOut(joint)).header("Location");
+        client.post(airframe + "/load-outs", Samples.loadOutTooLong(joint, drogue.replaceAll(".*/", "")));
         pages.put("load-outs", airframe.replace("/api", "") + "/load-outs");
         pages.put("load-out", airframe.replace("/api", "") + loadOut.replace("/api", ""));
         String pins = client.post("/api/pin-batches", "{\"name\":\"white nylon\",\"thread\":\"M2.5\",\"lot\":\"L7\"}")
@@ -233,6 +235,28 @@ class PagesTest {
         byte[] pdf = browser.printed(8.27, 11.69);
         Files.write(Path.of("target", "screenshots", "airframe-a4.pdf"), pdf);
         assertThat(sheets(pdf)).isBetween(2L, 6L);
+    }
+
+    /** On a screen they are a tap away, on paper all of them stand there. */
+    @InThoroughRuns
+    @ParameterizedTest
+    @ValueSource(strings = {"airframe", "joint", "load-outs", "start"})
+    void everyCautionIsReadOnPaper(String name) {
+        browser.width(Browser.DESK);
+        open(pages.get(name));
+        assertThat(cautionsSeen()).isZero();
+        browser.medium("print");
+        try {
+            assertThat(cautionsSeen()).isEqualTo(Caution.values().length);
+            browser.picture(name + "-print-1280");
+        } finally {
+            browser.medium("");
+        }
+    }
+
+    private long cautionsSeen() {
+        return (long) browser.script(
+                "return [...document.querySelectorAll('.caution-line li')].filter(e => e.checkVisibility()).length");
     }
 
     /** Page objects of a document, as ISO 32000-1, 7.7.3.3, names them. */
