@@ -118,7 +118,8 @@ public final class PoolContest {
             tallies.put(
                     unlike, Stream.generate(Tally::new).limit(SHARES.length + 1).toList());
         }
-        List<Tally> frontier = Stream.generate(Tally::new).limit(EXCESSES.length).toList();
+        List<Tally> frontier =
+                Stream.generate(Tally::new).limit(EXCESSES.length).toList();
         Random seeds = new Random(seed);
         for (int p = 0; p < pools; p++) {
             Random random = new Random(seeds.nextLong());
