@@ -32,8 +32,11 @@ final class Placement {
                 loadOut.items().stream().mapToDouble(PackedItem::envelope).sum();
         double volumeLeft = cavity.volumeBetween(start, cavity.depth()) - envelopes;
         double lengthLeft = placement.far - placement.near;
-        boolean fits = placement.roomy && lengthLeft >= -SLACK && volumeLeft >= 0;
-        return new LoadOutFit(loadOut.name(), items, lengthLeft, volumeLeft, fits);
+        double rounding = SLACK * Solids.disc(2 * cavity.openingRadius());
+        boolean fits = placement.roomy && lengthLeft >= -SLACK && volumeLeft >= -rounding;
+        return fits
+                ? new LoadOutFit(loadOut.name(), items, Math.max(0, lengthLeft), Math.max(0, volumeLeft), true)
+                : new LoadOutFit(loadOut.name(), items, lengthLeft, volumeLeft, false);
     }
 
     private ItemFit place(PackedItem item) {
@@ -54,13 +57,17 @@ final class Placement {
         return new ItemFit(item.name(), from, to, clearance, fits);
     }
 
-    /** A soft item spreads to the wall where it is wider than the cavity, and gets longer by as much. */
+    /**
+     * A soft item spreads to the wall where it is wider than the cavity, and gets longer by as much. What finds no room in the
+     * cavity reaches over at its packed width.
+     */
     private double softLength(PackedItem item, boolean atJoint) {
         double radius = item.diameter().metres() / 2;
         double shortest = 0;
         double longest = Math.max(0, far - near);
-        if (offered(longest, radius, atJoint) < item.envelope()) {
-            return longest + item.envelope() / Solids.disc(item.diameter().metres());
+        double roomless = item.envelope() - offered(longest, radius, atJoint);
+        if (roomless > 0) {
+            return longest + roomless / Solids.disc(item.diameter().metres());
         }
         while (longest - shortest > SLACK / 10) {
             double middle = (shortest + longest) / 2;
