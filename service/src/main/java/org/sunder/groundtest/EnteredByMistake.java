@@ -3,6 +3,7 @@ package org.sunder.groundtest;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.LongConsumer;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.sunder.access.CurrentFlyer;
 import org.sunder.airframe.Airframe;
@@ -52,6 +53,15 @@ public class EnteredByMistake {
             loadOuts = List.copyOf(loadOuts);
             emptied = List.copyOf(emptied);
         }
+
+        /** Why all of it stays, or null where it may go. */
+        public @Nullable String stays() {
+            return fired == 0
+                    ? null
+                    : (fired == 1 ? "One firing is" : fired + " firings are")
+                            + " logged there, and a log is never deleted: void tests stay in it too. What went wrong can"
+                            + " be made void, and a rocket that is no longer flown be put away.";
+        }
     }
 
     /** What would go along with a joint. */
@@ -88,7 +98,7 @@ public class EnteredByMistake {
     public void removeJoint(UUID id, LongConsumer versionCheck) {
         versions.advance(flyer.id()); // nothing is logged from here on until this is committed
         Joint joint = airframes.getJoint(id);
-        refuseWithALog("joint", withJoint(id));
+        refuseWithALog(withJoint(id));
         filling(joint).forEach(loadOut -> loadOuts.without(loadOut, id));
         airframes.removeJoint(id, versionCheck);
     }
@@ -102,19 +112,15 @@ public class EnteredByMistake {
     public void removeAirframe(UUID id, LongConsumer versionCheck) {
         versions.advance(flyer.id()); // as above
         Airframe airframe = airframes.get(id);
-        refuseWithALog("airframe", withAirframe(airframe.id()));
+        refuseWithALog(withAirframe(airframe.id()));
         loadOuts.removeAll(id);
         airframes.remove(id, versionCheck);
     }
 
-    private static void refuseWithALog(String what, Along along) {
-        if (along.fired() > 0) {
-            String firings = along.fired() == 1 ? "1 firing is" : along.fired() + " firings are";
-            throw new ProblemException(
-                    ProblemType.CONFLICT,
-                    firings + " logged at this " + what
-                            + ", so it stays. A test that went wrong can be made void, and an"
-                            + " airframe be put away.");
+    private static void refuseWithALog(Along along) {
+        String stays = along.stays();
+        if (stays != null) {
+            throw new ProblemException(ProblemType.CONFLICT, stays);
         }
     }
 

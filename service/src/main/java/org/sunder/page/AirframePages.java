@@ -35,7 +35,6 @@ import org.sunder.engine.physics.flight.FlightAir;
 import org.sunder.engine.physics.flight.FlightCase;
 import org.sunder.picture.SideView;
 import org.sunder.picture.SideViewPicture;
-import org.sunder.problem.ProblemException;
 
 /** One airframe: what happened to it, and the sheet to fly it by. */
 @Controller
@@ -111,7 +110,7 @@ class AirframePages extends Pages {
         FlightCase.Climb climb = day.climb(joint);
         FlightAir air = climb == null ? null : FlightAir.of(ground, climb);
         Ceiling ceiling = air == null ? ground.ceiling() : air.ceiling();
-        FlightSheetJoint sheet = new FlightSheetJoint(
+        return new FlightSheetJoint(
                 JointSheet.of(standing),
                 setup.revision(),
                 SetupColumns.pins(setup.sheet()),
@@ -123,13 +122,6 @@ class AirframePages extends Pages {
                                 air == null ? Stream.of() : air.warnings().stream())
                         .map(Warning::text)
                         .toList(),
-                null,
-                null);
-        try {
-            return sheet.with(
-                    FlightSheetJoint.Charge.of(advising.flight(joint, Estimates.TARGET, climb), day.display()));
-        } catch (ProblemException none) {
-            return sheet.refused(String.valueOf(none.getMessage()));
-        }
+                FlightAnswer.of(() -> advising.flight(joint, Estimates.TARGET, climb), day.display()));
     }
 }

@@ -146,12 +146,7 @@ class PutAwayPages extends Pages {
     }
 
     private static Question question(String name, Along along, String elsewhere, boolean again) {
-        String stays = along.fired() == 0
-                ? null
-                : (along.fired() == 1 ? "One firing is" : along.fired() + " firings are")
-                        + " logged there, and a log is never deleted: void tests stay in it too. What went wrong can be made"
-                        + " void, and a rocket that is no longer flown be put away.";
-        return new Question(name, words(along), stays, key(along), elsewhere, again);
+        return new Question(name, words(along), along.stays(), key(along), elsewhere, again);
     }
 
     private static List<String> words(Along along) {

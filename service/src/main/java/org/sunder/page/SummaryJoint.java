@@ -25,8 +25,7 @@ import org.sunder.groundtest.GroundTest;
  * @param revision which setup this is said of, and since when that is in force
  * @param fired what was fired at it, and what that did
  * @param warnings what to know of the setup
- * @param charge what to fly, or null where the tests support none
- * @param refusal why there is no charge
+ * @param flight what to fly, or why nothing
  */
 record SummaryJoint(
         JointSheet sheet,
@@ -35,18 +34,17 @@ record SummaryJoint(
         String revision,
         String fired,
         List<String> warnings,
-        FlightSheetJoint.@Nullable Charge charge,
-        @Nullable String refusal) {
+        FlightAnswer flight) {
 
     private static final String NOT_WORKED_OUT = "cannot be worked out from the setup as stored";
 
     /** A thing known, or said not to be. */
     record Fact(String what, String words) {}
 
-    static SummaryJoint of(JointAnswer answer, Setup setup, Display display) {
+    static SummaryJoint of(JointSheet sheet, JointAnswer answer, Setup setup, FlightAnswer flight, Display display) {
         NextAdvice next = answer.next();
         return new SummaryJoint(
-                JointSheet.of(answer.standing()),
+                sheet,
                 opens(answer.standing().joint().event()),
                 facts(setup.sheet(), next, display),
                 "Setup revision " + setup.revision() + ", in force since " + Words.of(setup.createdAt()) + ".",
@@ -54,16 +52,7 @@ record SummaryJoint(
                 next == null
                         ? List.of()
                         : next.physics().warnings().stream().map(Warning::text).toList(),
-                null,
-                null);
-    }
-
-    SummaryJoint with(FlightSheetJoint.Charge found) {
-        return new SummaryJoint(sheet, opens, facts, revision, fired, warnings, found, null);
-    }
-
-    SummaryJoint refused(String reason) {
-        return new SummaryJoint(sheet, opens, facts, revision, fired, warnings, null, reason);
+                flight);
     }
 
     private static String opens(DeploymentEvent event) {

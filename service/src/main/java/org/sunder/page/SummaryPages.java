@@ -16,7 +16,6 @@ import org.sunder.advice.Overviews;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
-import org.sunder.problem.ProblemException;
 
 /** An airframe on one sheet for the range safety officer: what it is, what parts it with what, and how far that was tested. */
 @Controller
@@ -55,16 +54,11 @@ class SummaryPages extends Pages {
     }
 
     private SummaryJoint joint(JointAnswer answer, Display display) {
-        SummaryJoint joint =
-                SummaryJoint.of(answer, airframes.currentSetup(answer.standing().joint()), display);
-        if (answer.next() == null) {
-            return joint.refused(joint.sheet().reason() + " " + joint.sheet().needs());
-        }
-        try {
-            return joint.with(
-                    FlightSheetJoint.Charge.of(advising.flight(joint.sheet().id(), Estimates.TARGET), display));
-        } catch (ProblemException none) {
-            return joint.refused(String.valueOf(none.getMessage()));
-        }
+        JointSheet sheet = JointSheet.of(answer.standing());
+        FlightAnswer flight = answer.next() == null
+                ? FlightAnswer.none(sheet)
+                : FlightAnswer.of(() -> advising.flight(sheet.id(), Estimates.TARGET), display);
+        return SummaryJoint.of(
+                sheet, answer, airframes.currentSetup(answer.standing().joint()), flight, display);
     }
 }

@@ -60,11 +60,11 @@ class EnteredByMistakeTest {
         String test = client.post(joint + "/ground-tests", Samples.test("0.85", "none"))
                 .header("Location");
         String before = client.get("/api/export").raw().body();
-        assertThat(refusal(joint)).contains("1 firing is logged at this joint");
-        assertThat(refusal(airframe + "/unused")).contains("1 firing is logged at this airframe");
+        assertThat(refusal(joint)).contains("One firing is logged there");
+        assertThat(refusal(airframe + "/unused")).contains("One firing is logged there");
         assertThat(client.get("/api/export").raw().body()).isEqualTo(before);
         client.post(test + "/void", "{\"reason\":\"the igniter failed\"}");
-        assertThat(refusal(joint)).as("void, and still in the log").contains("1 firing is logged");
+        assertThat(refusal(joint)).as("void, and still in the log").contains("One firing is logged there");
         assertThat(client.get(joint).status()).isEqualTo(200);
     }
 
@@ -73,7 +73,7 @@ class EnteredByMistakeTest {
         client.post(joint + "/ground-tests", Samples.test("1.00", "separated"));
         String flown = client.post(airframe + "/joints", Samples.JOINT).header("Location");
         client.post(flown + "/flight-events", Samples.test("1.00", "separated"));
-        assertThat(refusal(flown)).contains("1 firing is logged");
+        assertThat(refusal(flown)).contains("One firing is logged there");
         assertThat(refusal(airframe + "/unused")).contains("2 firings are logged");
     }
 
