@@ -90,8 +90,8 @@ class BackupTest {
         Path live = folder.resolve("old");
         start(live).close();
         try (var connection = DriverManager.getConnection("jdbc:h2:file:" + live.resolve("sunder"), "sunder", "")) {
-            connection.createStatement().execute("alter table pull_test drop column left_out");
-            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '7'");
+            connection.createStatement().execute("alter table access_key drop column once");
+            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '9'");
         }
         start(live).close();
         try (Stream<Path> files = Files.list(live.resolve("backups"))) {
