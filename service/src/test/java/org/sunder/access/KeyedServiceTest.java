@@ -9,6 +9,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.context.annotation.Import;
 import org.springframework.test.context.ContextConfiguration;
+import org.springframework.test.context.TestExecutionListeners;
 import org.sunder.Client;
 import org.sunder.EmptyLog;
 import org.sunder.TestDatabase;
@@ -29,4 +30,7 @@ import org.sunder.postgres.NeedsContainers;
         })
 @ContextConfiguration(initializers = TestDatabase.class)
 @Import({Client.class, EmptyLog.class})
+@TestExecutionListeners(
+        listeners = EmptyLog.BeforeEachClass.class,
+        mergeMode = TestExecutionListeners.MergeMode.MERGE_WITH_DEFAULTS)
 public @interface KeyedServiceTest {}

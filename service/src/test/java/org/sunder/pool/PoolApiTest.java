@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -57,6 +58,11 @@ class PoolApiTest {
             assertThat(pattern).contains("\"chargeValue\":\"" + charge + "\"");
             pattern = pattern.replace("\"chargeValue\":\"" + charge, "\"chargeValue\":\"charge " + i);
         }
+    }
+
+    @AfterEach
+    void leavesNoSnapshot() {
+        log.empty();
     }
 
     private Client with(String name, Scope scope) {
