@@ -104,7 +104,7 @@ final class FleetSnapshot {
 
     /** What is believed before any test of it. */
     Priors priors() {
-        return pool.map(known -> Priors.standard().with(known.prior())).orElseGet(Priors::standard);
+        return pool.map(PoolPrior::priors).orElseGet(Priors::standard);
     }
 
     /** Everything that the engine learns from; nothing of the example is in it. */

@@ -16,7 +16,6 @@ import org.sunder.engine.learning.posterior.Hyperparameters;
 import org.sunder.engine.planning.Ladder;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.quantity.Mass;
-import org.sunder.pool.PoolPrior;
 import org.sunder.pool.PoolUse;
 
 /** What the pool says, and what it does for a joint: the same answer with it and without. */
@@ -105,7 +104,7 @@ public class PoolEffects {
                 .map(offered -> findings.answer(
                         fleet,
                         new OfSnapshot(Asked.TAUGHT, offered.snapshot()),
-                        () -> new Taught(Belief.of(with(offered)), Belief.of(Priors.standard()))));
+                        () -> new Taught(Belief.of(offered.priors()), Belief.of(Priors.standard()))));
     }
 
     private record OfSnapshot(Object asked, int snapshot) {}
@@ -129,13 +128,9 @@ public class PoolEffects {
                         fleet,
                         new OfSnapshot(new EffectAt(jointId), offered.snapshot()),
                         () -> new Effect(
-                                way(fleet, logged, with(offered)),
+                                way(fleet, logged, offered.priors()),
                                 way(fleet, logged, Priors.standard()),
                                 Measure.of(setup.sheet()))));
-    }
-
-    private static Priors with(PoolPrior offered) {
-        return Priors.standard().with(offered.prior());
     }
 
     private static Way way(FleetSnapshot fleet, LoggedJoint logged, Priors priors) {

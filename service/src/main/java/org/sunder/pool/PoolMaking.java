@@ -186,7 +186,7 @@ public class PoolMaking {
     /** A log without airframes that nothing was fired at, in an order that no id decides. */
     private static FleetLog counted(FleetLog log) {
         return new FleetLog(log.airframes().stream()
-                .filter(airframe -> tests(airframe) > 0)
+                .filter(AirframeLog::hasTrials)
                 .sorted(Comparator.comparing(AirframeLog::toString))
                 .toList());
     }
