@@ -1,11 +1,8 @@
 package org.sunder.access;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
-import java.util.HexFormat;
+import org.sunder.persistence.Digests;
 
 /** The text of keys: 192 random bits behind a word that scanners for leaked secrets can look for. */
 final class Secrets {
@@ -29,11 +26,6 @@ final class Secrets {
 
     /** A plain hash is enough: there are too many keys to guess, so none needs slowing down. */
     static String digest(String secret) {
-        try {
-            MessageDigest sha = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(sha.digest(secret.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("SHA-256 is part of every Java platform", e);
-        }
+        return Digests.sha256(secret);
     }
 }

@@ -5,17 +5,14 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.sunder.engine.learning.model.FlyerPrior;
 import org.sunder.engine.learning.model.Priors;
+import org.sunder.persistence.Digests;
 
 /** A snapshot as a document: what several flyers' rockets teach of another flyer's, with no name, id or time of a test in it. */
 @Schema(
@@ -129,16 +126,6 @@ public record PoolFile(
                         learned.stream().flatMap(PoolNormal::numbers).map(BigDecimal::toPlainString))
                 .map(value -> value + "\n")
                 .collect(Collectors.joining());
-        return digest(text);
-    }
-
-    /** SHA-256 of a text, in hexadecimal. */
-    static String digest(String text) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("SHA-256 is part of every Java platform", e);
-        }
+        return Digests.sha256(text);
     }
 }

@@ -26,6 +26,7 @@ import org.sunder.engine.learning.model.FleetLog;
 import org.sunder.engine.learning.model.Priors;
 import org.sunder.engine.learning.posterior.FlyerEvidence;
 import org.sunder.engine.learning.posterior.Pool;
+import org.sunder.persistence.Digests;
 import org.sunder.persistence.DurableTransactions;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
@@ -176,7 +177,7 @@ public class PoolMaking {
                                     sharer.flyer(),
                                     read.version(),
                                     tests,
-                                    PoolFile.digest(log.toString()),
+                                    Digests.sha256(log.toString()),
                                     FlyerEvidence.of(log, Priors.standard())));
                 })
                 .sorted(Comparator.comparing(Member::digest))

@@ -1,11 +1,7 @@
 package org.sunder.web;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -19,6 +15,7 @@ import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import org.sunder.persistence.Digests;
 import org.sunder.persistence.DurableTransactions;
 import org.sunder.persistence.FleetWrites;
 import org.sunder.problem.ProblemException;
@@ -109,7 +106,7 @@ public class IdempotentCreation {
             throw ProblemException.invalid(
                     "Idempotency-Key", key, "the key must have 1 to 128 characters", "1 to 128 characters");
         }
-        String fingerprint = fingerprint(json.writeValueAsString(request));
+        String fingerprint = Digests.sha256(json.writeValueAsString(request));
         String claim = flyer.id() + " " + operation + " " + key;
         if (!inFlight.add(claim)) {
             throw new ProblemException(ProblemType.REQUEST_IN_FLIGHT, "The first request with this key goes on.");
@@ -183,15 +180,6 @@ public class IdempotentCreation {
                 .headers(headers)
                 .contentType(MediaType.APPLICATION_JSON)
                 .body(finished.body());
-    }
-
-    private static String fingerprint(String text) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("SHA-256 is part of every Java platform", e);
-        }
     }
 
     private record Finished(
