@@ -6,9 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.builder.SpringApplicationBuilder;
@@ -64,7 +61,7 @@ public final class ServiceSpeed {
         Call next = get(joint + "/next-charge");
         Call bareGet = get(airframe.replace("/api/", "/api/bare/"));
         Call bareList = get(joint.replace("/api/", "/api/bare/") + "/ground-tests");
-        interleaved(List.of(get, bareGet, list, bareList, next), 3 * nanos);
+        Timing.interleaved(List.of(get, bareGet, list, bareList, next), 3 * nanos);
         System.out.println("| what | median | of the bare handler's speed |\n|---|---|---|");
         ratio("read an airframe", get, bareGet);
         ratio("list a joint's tests", list, bareList);
@@ -81,7 +78,7 @@ public final class ServiceSpeed {
     }
 
     private String created(String path, String body) {
-        @Nullable String location = new Call(base + path, body).send();
+        @Nullable String location = new Call(base + path, body).send().location();
         if (location == null) {
             throw new IllegalStateException(path + " gave no Location");
         }
@@ -89,13 +86,13 @@ public final class ServiceSpeed {
     }
 
     private void ratio(String name, Call call, Call bare) {
-        List<List<Double>> times = interleaved(List.of(call, bare), nanos);
+        List<List<Double>> times = Timing.interleaved(List.of(call, bare), nanos);
         row(name, times.get(0), times.get(1));
     }
 
     private static void row(String name, List<Double> own, List<Double> bare) {
-        double median = quantile(own, 0.5);
-        System.out.printf(Locale.ROOT, "| %s | %.2f ms | %.2f |%n", name, median, quantile(bare, 0.5) / median);
+        double median = Timing.quantile(own, 0.5);
+        System.out.printf(Locale.ROOT, "| %s | %.2f ms | %.2f |%n", name, median, Timing.quantile(bare, 0.5) / median);
     }
 
     /** A few tests of each of many joints; what the bare handler logs is taken out again, so that it teaches nothing. */
@@ -116,26 +113,13 @@ public final class ServiceSpeed {
         row("log a test, next charge included", own.subList(own.size() / 2, own.size()), bare);
     }
 
-    /** Milliseconds of calls made in turn for a while. */
-    private static List<List<Double>> interleaved(List<Call> calls, long nanos) {
-        List<List<Double>> times = new ArrayList<>();
-        calls.forEach(call -> times.add(new ArrayList<>()));
-        long end = System.nanoTime() + nanos;
-        while (System.nanoTime() < end) {
-            for (int i = 0; i < calls.size(); i++) {
-                times.get(i).add(calls.get(i).time());
-            }
-        }
-        return times;
-    }
-
     /** Calls at half the rate that two callers reach, timed from when each was due; answers the 99th percentile. */
     private double paced(String name, Call call) throws Exception {
         int callers = 2;
-        int peak = together(callers, caller -> interleaved(List.of(call), nanos / 4).get(0)).size();
+        int peak = Timing.together(callers, caller -> Timing.interleaved(List.of(call), nanos / 4).get(0)).size();
         double rate = peak / (nanos / 4e9) / 2;
         long start = System.nanoTime();
-        List<Double> times = together(4 * callers, caller -> {
+        List<Double> times = Timing.together(4 * callers, caller -> {
             List<Double> own = new ArrayList<>();
             double gap = 1e9 * 4 * callers / rate;
             for (int i = 0; gap * (i + 1) < nanos; i++) {
@@ -146,33 +130,11 @@ public final class ServiceSpeed {
             }
             return own;
         });
-        double median = quantile(times, 0.5);
-        double p99 = quantile(times, 0.99);
+        double median = Timing.quantile(times, 0.5);
+        double p99 = Timing.quantile(times, 0.99);
         System.out.printf(
                 Locale.ROOT, "| %s | %.0f | %.2f ms | %.2f ms | ×%.1f |%n", name, rate, median, p99, p99 / median);
         return p99;
-    }
-
-    private interface Caller {
-        List<Double> run(int caller);
-    }
-
-    private static List<Double> together(int callers, Caller caller) throws Exception {
-        ExecutorService threads = Executors.newFixedThreadPool(callers);
-        try {
-            List<Future<List<Double>>> running = new ArrayList<>();
-            for (int i = 0; i < callers; i++) {
-                int number = i;
-                running.add(threads.submit(() -> caller.run(number)));
-            }
-            List<Double> times = new ArrayList<>();
-            for (Future<List<Double>> each : running) {
-                times.addAll(each.get());
-            }
-            return times;
-        } finally {
-            threads.shutdown();
-        }
     }
 
     /** The first page of a joint with few tests and of one with many, written past the service. */
@@ -182,15 +144,15 @@ public final class ServiceSpeed {
         fill(jdbc, few, FEW);
         fill(jdbc, many, MANY);
         List<Call> calls = List.of(get(few + "/ground-tests"), get(many + "/ground-tests"));
-        interleaved(calls, nanos / 2);
-        List<List<Double>> times = interleaved(calls, nanos);
+        Timing.interleaved(calls, nanos / 2);
+        List<List<Double>> times = Timing.interleaved(calls, nanos);
         System.out.printf(
                 Locale.ROOT,
                 "%nFirst page of %d tests over that of %d: ×%.2f (%.2f ms)%n",
                 MANY,
                 FEW,
-                quantile(times.get(1), 0.5) / quantile(times.get(0), 0.5),
-                quantile(times.get(1), 0.5));
+                Timing.quantile(times.get(1), 0.5) / Timing.quantile(times.get(0), 0.5),
+                Timing.quantile(times.get(1), 0.5));
     }
 
     private void fill(JdbcTemplate jdbc, String joint, int count) {
@@ -210,9 +172,5 @@ public final class ServiceSpeed {
                 rows.clear();
             }
         }
-    }
-
-    private static double quantile(List<Double> values, double p) {
-        return values.stream().sorted().toList().get((int) (p * (values.size() - 1)));
     }
 }

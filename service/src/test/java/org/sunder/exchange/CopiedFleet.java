@@ -12,15 +12,24 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** An export as large as asked for: one airframe with its log, many times over under other ids. */
-final class CopiedFleet {
+/** A larger export: all that another one holds, many times over under other ids. */
+public final class CopiedFleet {
 
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
 
     private final ObjectNode export;
 
-    /** Enters the airframe that is copied. */
-    CopiedFleet(Client client) {
+    /**
+     * Many times over what an export holds.
+     *
+     * @param export the whole document
+     */
+    public CopiedFleet(JsonNode export) {
+        this.export = (ObjectNode) export;
+    }
+
+    /** Enters one airframe with its log, which is then copied. */
+    static CopiedFleet ofOneAirframe(Client client) {
         String joint = client.joint();
         for (int i = 0; i < 8; i++) {
             String test = client.post(joint + "/ground-tests", Samples.test("0.8" + i, "none"))
@@ -31,12 +40,16 @@ final class CopiedFleet {
             String changed = Samples.SETUP.replace("\"value\":15,", "\"value\":15." + i + ",");
             client.put(joint + "/setup", changed, "If-Match", "*");
         }
-        export = (ObjectNode) client.get("/api/export").body();
+        return new CopiedFleet(client.get("/api/export").body());
     }
 
     /** The export, in the order that the service gives, and about so many characters long. */
     String ofSize(int characters) {
-        int copies = characters / export.toString().length();
+        return times(characters / export.toString().length());
+    }
+
+    /** The export, in the order that the service gives, so many times over. */
+    public String times(int copies) {
         ObjectNode all = new JsonMapper().createObjectNode();
         export.forEachEntry((name, rows) -> all.set(name, rows.isArray() ? copied((ArrayNode) rows, copies) : rows));
         return all.toString();

@@ -45,7 +45,7 @@ class LargeImportTest {
 
     @Test
     void takesInTwentyMegabytesAndNotOneByteMore() {
-        String large = new CopiedFleet(one).ofSize(ROWS_OF);
+        String large = CopiedFleet.ofOneAirframe(one).ofSize(ROWS_OF);
         String padded = large + " ".repeat(LIMIT - large.length());
         assertThat(padded.getBytes(StandardCharsets.UTF_8)).hasSize(LIMIT);
         assertRefused(413, other.post("/api/import", padded + " "));
@@ -58,7 +58,7 @@ class LargeImportTest {
     @Test
     @InThoroughRuns
     void rowsAlreadyReadWhenTheLimitIsReachedAreNotKept() {
-        String few = new CopiedFleet(one).ofSize(20_000);
+        String few = CopiedFleet.ofOneAirframe(one).ofSize(20_000);
         assertRefused(413, streamed(few.substring(0, few.length() - 2) + " ".repeat(LIMIT) + "]}"));
     }
 

@@ -35,25 +35,21 @@ import org.sunder.engine.learning.model.Trial;
 @Fork(1)
 public class EngineSpeed {
 
-    /** Airframes of the fleet and joints of each; five tests an airframe. */
-    @Param({"50 x 1", "10000 x 1", "50 x 2"})
-    String fleet;
+    /** Airframes of the fleet, each with two joints of three tests; every fifth has a second setup at one of them. */
+    @Param({"1", "15", "100", "1000"})
+    int airframes;
 
     private FleetModel model;
     private AirframeLog changed;
     private PlanningCase untested;
 
-    /** Builds the fleet; its first joint has 20 tests. */
+    /** Builds the fleet. */
     @Setup
     public void build() {
         Random random = new Random(1);
-        int airframes = Integer.parseInt(fleet.split(" x ")[0]);
-        int joints = Integer.parseInt(fleet.split(" x ")[1]);
         List<AirframeLog> logs = new ArrayList<>();
-        logs.add(airframe(random, List.of(20)));
-        List<Integer> tests = joints == 1 ? List.of(5) : List.of(3, 2);
-        for (int i = 1; i < airframes; i++) {
-            logs.add(airframe(random, tests));
+        for (int i = 0; i < airframes; i++) {
+            logs.add(airframe(random, i % 5 == 4, 3));
         }
         System.gc();
         long before = used();
@@ -62,7 +58,7 @@ public class EngineSpeed {
         System.out.printf("built in %.1f s; ", (System.nanoTime() - start) / 1e9);
         System.gc();
         System.out.printf("the model holds %.1f MB%n", (used() - before) / 1e6);
-        changed = airframe(random, joints == 1 ? List.of(6) : List.of(3, 3));
+        changed = airframe(random, false, 4);
         untested = planned(FleetModel.of(FleetLog.empty(), Priors.standard()).leaf(new Leaf.NewAirframe(0.05)), List.of());
     }
 
@@ -70,19 +66,19 @@ public class EngineSpeed {
         return Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
     }
 
-    /** A test of one airframe after one of another; five tests become six. */
+    /** A test of one airframe, its fourth at one joint. */
     @Benchmark
     public FleetModel newTest() {
-        return model.with(7, changed);
+        return model.with(0, changed);
     }
 
-    /** What is known of a joint with 20 tests. */
+    /** What is known of a joint. */
     @Benchmark
     public LeafPosterior posterior() {
         return model.leaf(new Leaf.Logged(0, 0, 0));
     }
 
-    /** The next charge of a joint with 20 tests, from the model on; the surprise left open keeps it from stopping. */
+    /** The next charge of a joint, from the model on; the surprise left open keeps it from stopping. */
     @Benchmark
     public NextStep nextCharge() {
         List<Firing> firings = new ArrayList<>();
@@ -105,19 +101,24 @@ public class EngineSpeed {
                 posterior, 0.001, 1e5, 0.003, 0.00005, firings, !firings.isEmpty(), false, Goal.standard());
     }
 
-    /** An airframe with one joint for each number of tests. */
-    private static AirframeLog airframe(Random random, List<Integer> tests) {
+    /** An airframe with two joints: the first with so many tests, the last of them in a setup of its own if asked for. */
+    private static AirframeLog airframe(Random random, boolean changed, int tests) {
         double c = 0.1 + 0.25 * random.nextGaussian();
-        List<JointLog> joints = new ArrayList<>();
-        for (int count : tests) {
-            List<Trial> trials = new ArrayList<>();
-            for (int i = 0; i < count; i++) {
-                double x = c + 0.1 + 0.2 * random.nextGaussian();
-                double z = x - c + 0.1 * random.nextGaussian();
-                trials.add(new Trial(x, z < 0 ? Outcome.NONE : z < 0.15 ? Outcome.PARTIAL : Outcome.SEPARATED));
-            }
-            joints.add(new JointLog(List.of(new SetupLog(0.05, trials))));
+        List<Trial> first = trials(random, c, tests);
+        List<SetupLog> setups = changed
+                ? List.of(new SetupLog(0.05, first.subList(0, tests - 1)), new SetupLog(0.05, first.subList(tests - 1, tests)))
+                : List.of(new SetupLog(0.05, first));
+        return new AirframeLog(
+                List.of(new JointLog(setups), new JointLog(List.of(new SetupLog(0.05, trials(random, c, 3))))));
+    }
+
+    private static List<Trial> trials(Random random, double c, int count) {
+        List<Trial> trials = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            double x = c + 0.1 + 0.2 * random.nextGaussian();
+            double z = x - c + 0.1 * random.nextGaussian();
+            trials.add(new Trial(x, z < 0 ? Outcome.NONE : z < 0.15 ? Outcome.PARTIAL : Outcome.SEPARATED));
         }
-        return new AirframeLog(joints);
+        return trials;
     }
 }
