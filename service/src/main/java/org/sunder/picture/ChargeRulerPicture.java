@@ -200,9 +200,10 @@ public final class ChargeRulerPicture {
         }
         svg.stroke("lip", Paint.STRONG, scale.axis().start() - 1, stripTop, even, stripTop);
         double clear = scale.axis().start() - MARGIN;
+        Trace marked = new Trace();
         for (RulerScale.Tick tick : scale.ticks(ruler.measure().value(), size.text)) {
             double length = tick.rank() == 2 ? 10 : tick.rank() == 1 ? 7 : 4.5;
-            svg.stroke("tick", Paint.LINE, tick.x(), stripTop, tick.x(), stripTop + length);
+            marked.from(tick.x(), stripTop).to(tick.x(), stripTop + length);
             double half = Lettering.width(tick.label(), size.text, Weight.REGULAR) / 2;
             boolean free = tick.x() - half >= clear
                     && tick.x() + half <= scale.axis().end() + (scale.broken() ? 6 : 0)
@@ -219,6 +220,7 @@ public final class ChargeRulerPicture {
                         tick.label());
             }
         }
+        svg.shape("tick", Paint.LINE, marked.toString());
         if (scale.broken()) {
             tear(svg, scale.axis().end() + RulerScale.BREAK * 0.6, stripBottom);
         }

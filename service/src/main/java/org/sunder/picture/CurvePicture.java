@@ -135,29 +135,26 @@ public final class CurvePicture {
     private void strip(Svg svg) {
         svg.box("strip", Paint.LINE, charge.start(), stripTop, charge.end() - charge.start(), STRIP, 0);
         svg.stroke("lip", Paint.STRONG, charge.start() - 1, stripTop, charge.end(), stripTop);
+        Trace marked = new Trace();
         BigDecimal step = ruler.measure().value();
         double perStep = charge.at(charge.low() + step.doubleValue()) - charge.start();
         if (perStep >= LEAST_TICK) {
             BigDecimal first = BigDecimal.valueOf(Math.ceil(charge.low() / step.doubleValue() - 1e-9));
             for (BigDecimal at = first.multiply(step); at.doubleValue() <= charge.high(); at = at.add(step)) {
-                svg.stroke(
-                        "tick",
-                        Paint.LINE,
-                        charge.at(at.doubleValue()),
-                        stripTop,
-                        charge.at(at.doubleValue()),
-                        stripTop + 5);
+                double x = charge.at(at.doubleValue());
+                marked.from(x, stripTop).to(x, stripTop + 5);
             }
         }
         for (BigDecimal tick : charge.ticks(Math.max(2, (int) ((charge.end() - charge.start()) / PER_NUMBER)))) {
             double x = charge.at(tick.doubleValue());
             double half = Lettering.width(tick.toPlainString(), TEXT, Weight.REGULAR) / 2;
-            svg.stroke("tick", Paint.LINE, x, stripTop, x, stripTop + 9);
+            marked.from(x, stripTop).to(x, stripTop + 9);
             if (x - half > charge.start() && x + half < (walled() ? Math.min(wall(), charge.end()) : charge.end())) {
                 svg.words(
                         "number", false, x, stripBottom - 5, TEXT, Weight.REGULAR, Anchor.MIDDLE, tick.toPlainString());
             }
         }
+        svg.shape("tick", Paint.LINE, marked.toString());
     }
 
     /** Whether the ceiling lies where charges are shown. */

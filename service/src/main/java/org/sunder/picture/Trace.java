@@ -2,14 +2,23 @@ package org.sunder.picture;
 
 import java.util.Locale;
 
-/** Points joined by straight lines. */
+/** Points joined by straight lines, in one piece or several. */
 public final class Trace {
 
     private final StringBuilder points = new StringBuilder();
 
     /** Adds a point. */
     public Trace to(double x, double y) {
-        points.append(points.isEmpty() ? "M" : "L").append(String.format(Locale.ROOT, "%.1f %.1f", x, y));
+        return add(points.isEmpty() ? "M" : "L", x, y);
+    }
+
+    /** Begins another piece at a point. */
+    public Trace from(double x, double y) {
+        return add("M", x, y);
+    }
+
+    private Trace add(String how, double x, double y) {
+        points.append(how).append(String.format(Locale.ROOT, "%.1f %.1f", x, y));
         return this;
     }
 

@@ -228,6 +228,46 @@ class PagesTest {
         assertThat(sheets(pdf)).isEqualTo(1);
     }
 
+    /** Three places where a rocket parts are as many as are common. */
+    @InThoroughRuns
+    @ParameterizedTest
+    @CsvSource({"a4,8.27,11.69", "letter,8.5,11"})
+    void aSummaryOfThreeJointsPrintsOnOnePage(String paper, double width, double height) throws IOException {
+        String airframe = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Dunlin"))
+                .header("Location");
+        for (String name : List.of("nose to bay", "bay to booster", "booster to fin can")) {
+            String at = client.post(airframe + "/joints", Samples.JOINT.replace("nose to bay", name))
+                    .header("Location");
+            client.post(at + "/ground-tests", Samples.test("0.75", "none"));
+            client.post(at + "/ground-tests", Samples.test("1.00", "separated"));
+        }
+        open(airframe.replace("/api", "") + "/summary");
+        byte[] pdf = browser.printed(width, height);
+        client.post(airframe + "/archive", "");
+        Files.write(Path.of("target", "screenshots", "summary-of-three-" + paper + ".pdf"), pdf);
+        assertThat(sheets(pdf)).isEqualTo(1);
+    }
+
+    /** What can only be pressed is no use on paper. */
+    @Test
+    @InThoroughRuns
+    void nothingToPressIsPrinted() {
+        browser.width(Browser.DESK);
+        for (String name : List.of("joint", "airframe", "load-outs", "start")) {
+            open(pages.get(name));
+            browser.medium("print");
+            try {
+                assertThat(browser.script("return [...document.querySelectorAll('main button, main a.button, .tabs a')]"
+                                + ".filter(e => e.checkVisibility() && !e.classList.contains('term'))"
+                                + ".map(e => e.textContent.trim()).join(', ')"))
+                        .as(name)
+                        .isEqualTo("");
+            } finally {
+                browser.medium("");
+            }
+        }
+    }
+
     @Test
     @InThoroughRuns
     void theHistoryOfAnAirframePrints() throws IOException {

@@ -55,6 +55,13 @@ class ChargeRulerPictureTest {
         assertThat(drawn(ruler("2.00", null), 320, Size.SMALL).all("tear")).isEmpty();
     }
 
+    /** A page of ten rockets holds some eighty of them; an eightieth of the half megabyte that a phone gets in a moment. */
+    @Test
+    void itIsLightHoweverFineItsTicks() {
+        assertThat(ChargeRulerPicture.of(ruler("4.00", null, fired("1.00"), fired("1.40")), 720, Size.SMALL))
+                .hasSizeLessThan(6500);
+    }
+
     @Test
     void whatWasFiredAboveTheCeilingStandsBehindTheWall() {
         ChargeRuler ruler = ruler("2.00", null, fired("2.60"));
