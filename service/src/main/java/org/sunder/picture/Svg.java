@@ -130,37 +130,47 @@ public final class Svg {
 
     /** A shape given as the data of a path. */
     public Svg shape(String css, Paint paint, String data) {
-        return add("<path class=\"%s\" %s d=\"%s\"/>", css, paint.style, data);
+        out.append("<path");
+        attribute("class", css).append(' ').append(paint.style);
+        attribute("d", data).append("/>");
+        return this;
     }
 
     /** A rectangle. */
     public Svg box(String css, Paint paint, double x, double y, double width, double height, double round) {
-        return add(
-                "<rect class=\"%s\" %s x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"%.1f\"/>",
-                css, paint.style, x, y, width, height, round);
+        out.append("<rect");
+        attribute("class", css).append(' ').append(paint.style);
+        attribute("x", x).attribute("y", y).attribute("width", width).attribute("height", height);
+        attribute("rx", round).out.append("/>");
+        return this;
     }
 
     /** A straight line. */
     public Svg stroke(String css, Paint paint, double x1, double y1, double x2, double y2) {
-        return add(
-                "<line class=\"%s\" %s x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>",
-                css, paint.style, x1, y1, x2, y2);
+        out.append("<line");
+        attribute("class", css).append(' ').append(paint.style);
+        attribute("x1", x1)
+                .attribute("y1", y1)
+                .attribute("x2", x2)
+                .attribute("y2", y2)
+                .out
+                .append("/>");
+        return this;
     }
 
     /** A text in ink or, on a shape filled with ink, in the canvas; {@code y} is its base line. */
     public Svg words(
             String css, boolean onInk, double x, double y, double size, Weight weight, Anchor anchor, String words) {
-        return add(
-                "<text class=\"%s\"%s x=\"%.1f\" y=\"%.1f\" font-size=\"%.0f\" font-weight=\"%d\" text-anchor=\"%s\">"
-                        + "%s</text>",
-                css,
-                onInk ? " fill=\"Canvas\"" : "",
-                x,
-                y,
-                size,
-                weight.value,
-                anchor.name().toLowerCase(Locale.ROOT),
-                escape(words));
+        out.append("<text");
+        attribute("class", css).append(onInk ? " fill=\"Canvas\"" : "");
+        attribute("x", x).attribute("y", y);
+        attribute("font-size", String.valueOf(Math.round(size)));
+        attribute("font-weight", String.valueOf(weight.value));
+        attribute("text-anchor", anchor.name().toLowerCase(Locale.ROOT))
+                .append('>')
+                .append(escape(words))
+                .append("</text>");
+        return this;
     }
 
     /** How a line is drawn. */
@@ -223,6 +233,15 @@ public final class Svg {
     /** The finished picture. */
     public String end() {
         return out + "</svg>";
+    }
+
+    private StringBuilder attribute(String name, String value) {
+        return out.append(' ').append(name).append("=\"").append(value).append('"');
+    }
+
+    private Svg attribute(String name, double value) {
+        Tenths.add(out.append(' ').append(name).append("=\""), value).append('"');
+        return this;
     }
 
     private Svg add(String format, Object... values) {

@@ -1,7 +1,5 @@
 package org.sunder.picture;
 
-import java.util.Locale;
-
 /** Points joined by straight lines, in one piece or several. */
 public final class Trace {
 
@@ -18,7 +16,8 @@ public final class Trace {
     }
 
     private Trace add(String how, double x, double y) {
-        points.append(how).append(String.format(Locale.ROOT, "%.1f %.1f", x, y));
+        points.append(how);
+        Tenths.add(Tenths.add(points, x).append(' '), y);
         return this;
     }
 
