@@ -94,7 +94,7 @@ public final class LeafPosterior {
         for (CorrectionMass mass : masses) {
             sum += mass.chance(outcome, x);
         }
-        return sum;
+        return Math.min(1, Math.max(0, sum)); // rounding may leave a certainty a last bit beyond its bound
     }
 
     /** Quantile of the log correction c; p in (0, 1). */
