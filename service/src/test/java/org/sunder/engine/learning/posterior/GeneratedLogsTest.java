@@ -31,13 +31,14 @@ class GeneratedLogsTest {
     private static final SpeedCurve CURVE =
             new SpeedCurve(-1, 2, List.of(StrictMath.log(10) - 1, StrictMath.log(10) + 1));
     private static final Leaf.Logged FIRST = new Leaf.Logged(0, 0, 0);
+    private static final int MANY = Thorough.count(60, 300);
 
     /** Logs that no planner would lead to. */
     private static Map<String, AirframeLog> odd() {
         Map<String, AirframeLog> odd = new LinkedHashMap<>();
-        odd.put("hundreds separated", joint(times(300, i -> new Trial(0.1, Outcome.SEPARATED))));
-        odd.put("hundreds none", joint(times(300, i -> new Trial(0.1, Outcome.NONE))));
-        odd.put("hundreds partial", joint(times(300, i -> new Trial(0.1, Outcome.PARTIAL))));
+        odd.put("hundreds separated", joint(times(MANY, i -> new Trial(0.1, Outcome.SEPARATED))));
+        odd.put("hundreds none", joint(times(MANY, i -> new Trial(0.1, Outcome.NONE))));
+        odd.put("hundreds partial", joint(times(MANY, i -> new Trial(0.1, Outcome.PARTIAL))));
         odd.put("a thousandth of the handbook charge parts it", joint(List.of(new Trial(-6.9, Outcome.SEPARATED))));
         odd.put("a thousand times the handbook charge does not", joint(List.of(new Trial(6.9, Outcome.NONE))));
         odd.put(
@@ -46,9 +47,9 @@ class GeneratedLogsTest {
         odd.put("every speed measured", joint(times(40, i -> fast(0.1, 8 + i % 5))));
         odd.put("speeds that cannot be", joint(times(4, i -> fast(0.1, i % 2 == 0 ? 0.01 : 1000))));
         odd.put(
-                "thirty setups",
+                "many setups",
                 new AirframeLog(List.of(new JointLog(times(
-                        30, i -> new SetupLog(0.05, List.of(new Trial(i / 30.0 - 0.3, outcome(i)))))))));
+                        MANY / 10, i -> new SetupLog(0.05, List.of(new Trial(i / 30.0 - 0.3, outcome(i)))))))));
         odd.put(
                 "eight joints",
                 new AirframeLog(times(
@@ -107,7 +108,7 @@ class GeneratedLogsTest {
     @Test
     void aFurtherSeparatedNeverLowersTheChanceOfSeparatingThere() {
         Random random = new Random(31);
-        for (int i = 0; i < Thorough.count(6, 60); i++) {
+        for (int i = 0; i < Thorough.count(2, 60); i++) {
             LeafPosterior known = FleetModel.of(drawn(random), PRIORS).leaf(FIRST);
             double x = 1.2 * random.nextDouble() - 0.5;
             LeafPosterior more = known.after(new Trial(x, Outcome.SEPARATED));
@@ -118,7 +119,7 @@ class GeneratedLogsTest {
     @Test
     void aFurtherNoneNeverRaisesTheChanceOfSeparatingThere() {
         Random random = new Random(32);
-        for (int i = 0; i < Thorough.count(6, 60); i++) {
+        for (int i = 0; i < Thorough.count(2, 60); i++) {
             LeafPosterior known = FleetModel.of(drawn(random), PRIORS).leaf(FIRST);
             double x = 1.2 * random.nextDouble() - 0.5;
             LeafPosterior more = known.after(new Trial(x, Outcome.NONE));
@@ -129,7 +130,7 @@ class GeneratedLogsTest {
     @Test
     void namesAndOrderSayNothing() {
         Random random = new Random(33);
-        for (int i = 0; i < Thorough.count(2, 10); i++) {
+        for (int i = 0; i < Thorough.count(1, 10); i++) {
             FleetLog log = drawn(random);
             double charge = FleetModel.of(log, PRIORS).leaf(FIRST).logRatioFor(0.99);
             int joints = log.airframes().get(0).joints().size();
