@@ -39,6 +39,26 @@ class Backups {
         this.embedded = url.startsWith("jdbc:h2:") && !url.startsWith("jdbc:h2:mem:");
     }
 
+    /** The file of an embedded database; empty where it does not lie in a folder. */
+    Optional<Path> databaseIn(Path place) {
+        if (!embedded) {
+            return Optional.empty();
+        }
+        Path file = Path.of(jdbc.queryForObject("select database_path()", String.class) + ".mv.db");
+        try {
+            return Files.exists(file) && Files.isSameFile(place, file.resolveSibling("."))
+                    ? Optional.of(file)
+                    : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty(); // no such folder
+        }
+    }
+
+    /** Returns after what was written to the database is on disk. */
+    void onDisk() {
+        jdbc.execute("CHECKPOINT SYNC");
+    }
+
     /**
      * Writes a copy.
      *

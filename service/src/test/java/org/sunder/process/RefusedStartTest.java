@@ -8,6 +8,7 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
+import org.springframework.util.FileSystemUtils;
 import org.sunder.InThoroughRuns;
 import org.sunder.SunderApplication;
 
@@ -107,6 +109,42 @@ class RefusedStartTest {
         assertThat(refusal(output))
                 .startsWith("The database was written by a newer version of Sunder")
                 .contains("999");
+    }
+
+    @Test
+    @InThoroughRuns
+    void aJarWhoseMigrationsWereAlteredIsRefusedAndOpensNothing() throws Exception {
+        Path altered = folder.resolve("altered");
+        Path classes = ClassArchive.classes();
+        FileSystemUtils.copyRecursively(classes, altered);
+        Files.writeString(
+                altered.resolve("db/migration/V2__stock.sql"), "-- one line more\n", StandardOpenOption.APPEND);
+        String classPath = System.getProperty("java.class.path").replace(classes.toString(), altered.toString());
+        assertThat(classPath).contains(altered.toString());
+        try (StartedService service = new StartedService(StartedService.java(classPath), folder)) {
+            assertThat(service.exitValue()).isNotZero();
+            assertThat(theOneLine(service.log()))
+                    .isEqualTo("The changes of the tables in this jar are not those that it was built with:"
+                            + " V2__stock.sql was altered. No database was opened. Fetch the jar again, or build it"
+                            + " anew.");
+        }
+        assertThat(folder.resolve("sunder.mv.db")).doesNotExist();
+    }
+
+    @Test
+    @InThoroughRuns
+    void aChangeOfTheTablesThatFailsIsNamedWithTheWayBack(CapturedOutput output) throws Exception {
+        new SpringApplicationBuilder(SunderApplication.class)
+                .run("--server.port=0", "--sunder.data-folder=" + folder)
+                .close();
+        try (Connection connection = DriverManager.getConnection(url(), "sunder", "")) {
+            // The column is there, and nothing says that its change came to an end.
+            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '9'");
+        }
+        assertThat(refusal(output))
+                .startsWith("A change of the tables failed. ")
+                .contains("V9__keys_used_once.sql", "backups/before-migration-");
+        assertThat(folder.resolve("backups")).isNotEmptyDirectory();
     }
 
     private String url() {

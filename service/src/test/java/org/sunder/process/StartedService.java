@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.sunder.Patience;
@@ -26,8 +27,17 @@ public final class StartedService implements AutoCloseable {
      * @param settings more arguments, e.g. {@code --server.port=80}; the last of a name counts
      */
     public StartedService(Path folder, String... settings) throws IOException {
+        this(java(), folder, settings);
+    }
+
+    /**
+     * As above, by a command of its own.
+     *
+     * @param java how Java is started, up to the name of the program
+     */
+    public StartedService(List<String> java, Path folder, String... settings) throws IOException {
         this.folder = folder;
-        List<String> command = new ArrayList<>(java());
+        List<String> command = new ArrayList<>(java);
         command.add(SunderApplication.class.getName());
         command.addAll(List.of(settings));
         if (List.of(settings).stream().noneMatch(setting -> setting.startsWith("--server.port"))) {
@@ -44,12 +54,18 @@ public final class StartedService implements AutoCloseable {
 
     /** How a program of the tests is started: it runs for seconds, so what it runs is not compiled for long. */
     public static List<String> java() {
-        return List.of(
+        return java(System.getProperty("java.class.path"));
+    }
+
+    /** The same with another class path, and more options. */
+    static List<String> java(String classPath, String... options) {
+        List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-cp",
-                System.getProperty("java.class.path"));
+                "-XX:+UseSerialGC"));
+        command.addAll(List.of(options));
+        command.addAll(List.of("-cp", classPath));
+        return command;
     }
 
     /** Waits until it listens. */
@@ -75,6 +91,16 @@ public final class StartedService implements AutoCloseable {
     /** Asks it to stop, as a service manager does. */
     public void stop() {
         process.destroy();
+    }
+
+    /** Ends it at once, as the kernel does, in the middle of whatever it does. */
+    public void kill() throws InterruptedException {
+        process.destroyForcibly().waitFor();
+    }
+
+    /** What moves as long as it does anything. */
+    public Supplier<?> movement() {
+        return Patience.of(process);
     }
 
     /** Waits for its end. */
