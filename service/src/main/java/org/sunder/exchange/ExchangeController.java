@@ -9,6 +9,7 @@ import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 import org.springframework.http.HttpHeaders;
@@ -92,8 +93,11 @@ class ExchangeController {
                             description = "What the export gave.",
                             content = @Content(mediaType = "application/json", schema = @Schema(type = "object"))))
     ImportView everything(HttpServletRequest request) throws IOException {
-        Import.Result result = taking.take(flyer.id(), request.getInputStream());
-        return new ImportView(result.added(), result.known());
+        try (WholeBody body = new WholeBody(request.getInputStream());
+                InputStream export = body.open()) {
+            Import.Result result = taking.take(flyer.id(), export);
+            return new ImportView(result.added(), result.known());
+        }
     }
 
     private static ResponseEntity<byte[]> csv(String name, String text) {

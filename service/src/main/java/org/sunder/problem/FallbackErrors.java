@@ -22,6 +22,8 @@ class FallbackErrors implements ErrorController {
         ProblemType type = ProblemType.INTERNAL;
         if (status == 404) {
             type = ProblemType.NOT_FOUND;
+        } else if (status == 408) {
+            type = ProblemType.BROKEN_OFF;
         } else if (status < 500) {
             type = ProblemType.INVALID_INPUT;
         }

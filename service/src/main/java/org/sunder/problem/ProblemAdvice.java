@@ -83,6 +83,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         if (BodyLimit.exceeded(e)) {
             return answer(ProblemType.BODY_TOO_LARGE, BodyLimit.DETAIL, List.of(), new HttpHeaders(), request);
         }
+        if (SqlFailures.isHeld(e)) {
+            HttpHeaders headers = new HttpHeaders();
+            headers.set(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
+            String detail = "Another change goes on and holds what this one needs. Nothing was stored.";
+            return answer(ProblemType.STORAGE_UNAVAILABLE, detail, List.of(), headers, request);
+        }
         if (SqlFailures.isConflict(e)) {
             String detail = "Another change was stored first; this one was not.";
             return answer(ProblemType.CONFLICT, detail, List.of(), new HttpHeaders(), request);

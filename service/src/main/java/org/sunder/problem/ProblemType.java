@@ -134,6 +134,11 @@ public enum ProblemType {
             "The database does not answer or has no room",
             "The detail says whether anything was stored. Try again after the time in Retry-After, with the same idempotency"
                     + " key: what was stored is not stored twice."),
+    BROKEN_OFF(
+            "broken-off",
+            HttpStatus.REQUEST_TIMEOUT,
+            "The body stopped coming",
+            "The request did not arrive to its end in time, so nothing was stored. Send it again."),
     STOPPING(
             "stopping",
             HttpStatus.SERVICE_UNAVAILABLE,

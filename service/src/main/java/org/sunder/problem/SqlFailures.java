@@ -16,6 +16,9 @@ final class SqlFailures {
     // Unique violation; serialization failure; deadlock.
     private static final Set<String> CONFLICT = Set.of("23505", "40001", "40P01");
 
+    // A row was wanted for longer than the database waits: H2; PostgreSQL, where its lock_timeout is set.
+    private static final Set<String> HELD = Set.of("HYT00", "55P03");
+
     private SqlFailures() {}
 
     /**
@@ -37,6 +40,12 @@ final class SqlFailures {
     static boolean isConflict(Throwable failure) {
         String state = state(failure);
         return state != null && CONFLICT.contains(state);
+    }
+
+    /** Whether another change held what this one needs for too long. */
+    static boolean isHeld(Throwable failure) {
+        String state = state(failure);
+        return state != null && HELD.contains(state);
     }
 
     private static @Nullable String state(Throwable failure) {

@@ -28,6 +28,16 @@ class SqlFailuresTest {
                 .isFalse();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"HYT00", "55P03"})
+    void aRowThatAnotherChangeHoldsIsToBeAskedForAgain(String state) {
+        var held = new IllegalStateException(new SQLException("held", state));
+        var answer = new ProblemAdvice().unforeseen(held, new MockHttpServletRequest("POST", "/api/airframes"));
+        assertThat(answer).isNotNull();
+        assertThat(answer.getStatusCode().value()).isEqualTo(503);
+        assertThat(answer.getHeaders().getFirst("Retry-After")).isEqualTo("5");
+    }
+
     @Test
     void aRollbackOnABrokenConnectionIsUnavailable() {
         var rollback = new TransactionException("Unable to rollback", new SQLException("Connection is closed"));
