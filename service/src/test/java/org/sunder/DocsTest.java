@@ -18,6 +18,7 @@ class DocsTest {
 
     private static final Path TOP = Path.of("..");
     private static final Pattern LINK = Pattern.compile("\\]\\((?!https?:)([^)#]+)");
+    private static final Pattern TEST = Pattern.compile("`(\\w+Test)(?:\\.(\\w+))?`");
     private static final Pattern PACKAGE = Pattern.compile("(?m)^  ([a-z]+)/ ");
 
     static Stream<Path> documents() throws IOException {
@@ -36,6 +37,23 @@ class DocsTest {
         Matcher link = LINK.matcher(Files.readString(document));
         while (link.find()) {
             assertThat(document.resolveSibling(link.group(1))).exists();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("documents")
+    void testsNamedAreThere(Path document) throws IOException {
+        Matcher test = TEST.matcher(Files.readString(document));
+        while (test.find()) {
+            List<Path> found;
+            try (Stream<Path> files = Files.walk(Path.of("src", "test", "java"))) {
+                found = files.filter(file -> file.endsWith(test.group(1) + ".java"))
+                        .toList();
+            }
+            assertThat(found).as(test.group(1)).hasSize(1);
+            if (test.group(2) != null) {
+                assertThat(Files.readString(found.get(0))).contains(" void " + test.group(2) + "(");
+            }
         }
     }
 

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.sunder.persistence.RowIds;
@@ -20,6 +22,8 @@ import org.sunder.persistence.StorageRoom;
 /** Keys and sessions in their table. Asked anew for every request, so that a key revoked is refused at once. */
 @Component
 public class AccessKeys {
+
+    private static final Logger LOG = LoggerFactory.getLogger(AccessKeys.class);
 
     private static final Duration SESSION = Duration.ofDays(30);
     private static final Duration CLAIMED = Duration.ofDays(365);
@@ -67,7 +71,9 @@ public class AccessKeys {
                                 + " and revoked_at is null and expires_at > ?")
                 .params(unknown, at(now.plus(CLAIMED)), Secrets.digest(secret), at(now))
                 .update();
-        return claimed == 0 ? Optional.empty() : grant(unknown);
+        Optional<Grant> grant = claimed == 0 ? Optional.empty() : grant(unknown);
+        grant.ifPresent(phone -> LOG.info("The key {} of flyer {} signed a phone in", phone.keyId(), phone.flyerId()));
+        return grant;
     }
 
     private IssuedKey issue(UUID flyer, @Nullable UUID parent, String name, Scope scope, @Nullable Instant expiresAt) {
@@ -82,6 +88,7 @@ public class AccessKeys {
                 .params(name, scope.name(), key.prefix(), Secrets.digest(secret), at(now))
                 .param(end == null ? null : at(end))
                 .update();
+        LOG.info("The {} {} of flyer {} was made: {}", parent == null ? "key" : "session", key.id(), flyer, scope);
         return new IssuedKey(key, secret);
     }
 
@@ -124,10 +131,14 @@ public class AccessKeys {
 
     /** Revokes a key or a session, at once; false where the flyer has none with that id. */
     public boolean revoke(UUID flyer, UUID id) {
-        return jdbc.sql("update access_key set revoked_at = coalesce(revoked_at, ?) where flyer_id = ? and id = ?")
-                        .params(at(clock.instant()), flyer, id)
-                        .update()
-                > 0;
+        int revoked = jdbc.sql(
+                        "update access_key set revoked_at = coalesce(revoked_at, ?) where flyer_id = ? and id = ?")
+                .params(at(clock.instant()), flyer, id)
+                .update();
+        if (revoked > 0) {
+            LOG.info("The key {} of flyer {} was revoked", id, flyer);
+        }
+        return revoked > 0;
     }
 
     private static Found found(ResultSet row, int number) throws SQLException {

@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.core.env.Environment;
@@ -163,6 +165,41 @@ class AccessTest {
     }
 
     @Test
+    void behindTlsCookieAndHeadersKeepBrowsersToIt() {
+        String[] tls = {"X-Forwarded-Proto", "https", "X-Forwarded-For", "203.0.113.7"};
+        String secret = issue(flyers.enter("t").id(), Scope.FULL);
+        var opened = form("/sign-in", "key=" + secret, tls);
+        assertThat(opened.header("Set-Cookie"))
+                .startsWith("__Host-sunder_session=")
+                .contains("Secure", "HttpOnly", "SameSite=Strict", "Path=/")
+                .doesNotContain("Domain");
+        assertThat(opened.header("Strict-Transport-Security")).contains("max-age=31536000", "includeSubDomains");
+        String cookie = opened.header("Set-Cookie").replaceAll(";.*", "");
+        assertThat(client.get("/api/airframes", with(tls, "Cookie", cookie)).status())
+                .isEqualTo(200);
+        String planted = cookie.replace("__Host-", "");
+        assertThat(client.get("/api/airframes", with(tls, "Cookie", planted)).status())
+                .as("a cookie that another host may have set")
+                .isEqualTo(401);
+        assertThat(form("/sign-out", "", with(tls, "Cookie", cookie)).header("Set-Cookie"))
+                .startsWith("__Host-sunder_session=;")
+                .contains("Secure", "Max-Age=0");
+        assertThat(client.get("/api/airframes", with(tls, "Cookie", cookie)).status())
+                .isEqualTo(401);
+        assertThat(client.get("/sign-in").header("Strict-Transport-Security"))
+                .as("without TLS it would lock a laptop out")
+                .isEmpty();
+    }
+
+    @Test
+    void aRequestIsNeverSentBackAsAnAnswer() throws IOException {
+        assertThat(raw("TRACE /livez HTTP/1.1", "Host: localhost\r\nX-Told: secret"))
+                .startsWith("HTTP/1.1 4")
+                .doesNotContain("X-Told")
+                .doesNotContain("secret");
+    }
+
+    @Test
     void anotherSiteCannotChangeAnything() {
         String secret = issue(flyers.enter("c").id(), Scope.FULL);
         String cookie = session(secret);
@@ -247,6 +284,7 @@ class AccessTest {
         assertThat(client.get("/actuator").status()).isEqualTo(401);
         assertThat(client.get("/actuator/env").status()).isEqualTo(401);
         assertThat(client.get("/h2-console").status()).isEqualTo(401);
+        assertThat(client.get("/assets/").status()).as("a list of a folder").isEqualTo(404);
         var metrics = fresh(Scope.READ_ONLY).get("/actuator/prometheus");
         assertThat(metrics.status()).isEqualTo(200);
         assertThat(metrics.raw().body()).contains("http_server_requests_seconds_count");
@@ -278,6 +316,10 @@ class AccessTest {
         return client.send(client.request(path, headers)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    private static String[] with(String[] headers, String name, String value) {
+        return Stream.concat(Arrays.stream(headers), Stream.of(name, value)).toArray(String[]::new);
     }
 
     private String raw(String line, String host) throws IOException {

@@ -25,6 +25,7 @@ import org.sunder.postgres.NeedsContainers;
         properties = {
             "sunder.access.keys=true",
             "sunder.access.hosts=club.example.org",
+            "server.forward-headers-strategy=native",
             "sunder.access.requests-per-minute=100000",
             "sunder.data-folder=target/keyed${sunder.test.fork:}"
         })

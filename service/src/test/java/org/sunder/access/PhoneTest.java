@@ -72,6 +72,20 @@ class PhoneTest {
     }
 
     @Test
+    void itSignsOutWhereThePhonesAreListed() {
+        String cookie = signedIn(secret(shown(builder, "Wren")));
+        assertThat(client.get("/phone", "Cookie", cookie, "Accept", "text/html")
+                        .raw()
+                        .body())
+                .contains("action=\"/sign-out\"", "Tests logged in it and not sent yet stay in it");
+        assertThat(client.send(client.request("/sign-out", "Cookie", cookie, "Sec-Fetch-Site", "same-origin")
+                                .POST(HttpRequest.BodyPublishers.noBody()))
+                        .status())
+                .isEqualTo(303);
+        assertThat(asked(cookie, "/api/airframes").status()).isEqualTo(401);
+    }
+
+    @Test
     void itEndsWithItsKeyAndWithTime() {
         String secret = secret(shown(builder, "Wren"));
         String cookie = signedIn(secret);

@@ -7,6 +7,8 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.dao.DataAccessException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.security.core.context.SecurityContext;
@@ -21,6 +23,8 @@ import org.sunder.problem.ProblemWriter;
 
 /** Who is asking: by a key, by a browser's session, or the one person on this machine where keys are off. */
 final class KeyFilter extends OncePerRequestFilter {
+
+    private static final Logger LOG = LoggerFactory.getLogger(KeyFilter.class);
 
     private static final String BEARER = "Bearer ";
     private static final String RETRY_SECONDS = "5";
@@ -77,6 +81,7 @@ final class KeyFilter extends OncePerRequestFilter {
             problems.write(request, response, ProblemType.TOO_MANY_REQUESTS);
             return;
         }
+        LOG.warn("A key was refused, from {}", request.getRemoteAddr());
         response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Bearer error=\"invalid_token\"");
         problems.write(request, response, type);
     }

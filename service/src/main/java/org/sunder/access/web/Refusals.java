@@ -7,16 +7,26 @@ import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.access.AccessDeniedHandler;
+import org.sunder.access.Admission;
 import org.sunder.problem.ProblemType;
 import org.sunder.problem.ProblemWriter;
 
 /** What a request without a key, or with one that does not reach so far, is told. */
 final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Refusals.class);
+
+    /** A part of a path that may be anything, a key by mistake too. */
+    private static final Pattern NO_WORD = Pattern.compile("/[^/]*[^/a-z-][^/]*");
 
     /** The page for an address that leads nowhere; who asks for it by name gets it too. */
     static final String NOWHERE = "/nowhere";
@@ -56,6 +66,14 @@ final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
                 || path.startsWith("/example")
                 || path.startsWith("/pool/")
                 || FORMS.stream().anyMatch(path::endsWith);
+        if (known && SecurityContextHolder.getContext().getAuthentication() instanceof Admission admission) {
+            LOG.warn(
+                    "Not allowed to the key {} of flyer {}: {} {}",
+                    admission.grant().keyId(),
+                    admission.grant().flyerId(),
+                    request.getMethod(),
+                    NO_WORD.matcher(path).replaceAll("/…"));
+        }
         problems.write(request, response, known ? ProblemType.NOT_ALLOWED : ProblemType.NOT_FOUND);
     }
 

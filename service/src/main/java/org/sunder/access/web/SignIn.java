@@ -6,6 +6,8 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
@@ -23,6 +25,8 @@ import org.sunder.persistence.DurableTransactions;
 @Controller
 @Hidden
 class SignIn {
+
+    private static final Logger LOG = LoggerFactory.getLogger(SignIn.class);
 
     private static final Pattern HERE = Pattern.compile("/(?![/\\\\])[\\x21-\\x7e]*");
 
@@ -59,6 +63,7 @@ class SignIn {
                 response.setHeader(HttpHeaders.RETRY_AFTER, String.valueOf(wait));
                 return page(to, "Too many keys were wrong. Try again in a minute.", model);
             }
+            LOG.warn("A key was refused at signing in, from {}", request.getRemoteAddr());
             response.setStatus(HttpStatus.UNAUTHORIZED.value());
             return page(to, "That key is not known, was revoked, or has ended.", model);
         }
