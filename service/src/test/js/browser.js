@@ -49,5 +49,5 @@ export const portal = () => new Response('<p>Welcome</p>', { status: 200, header
 /** Empties what the phone keeps. */
 export async function forget() {
   const { write } = await module('store');
-  await write(['joints', 'outbox', 'drafts', 'facts'], (stores) => stores.forEach((store) => store.clear()));
+  await write(['joints', 'outbox', 'drafts', 'facts', 'photos'], (stores) => stores.forEach((store) => store.clear()));
 }

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { module } from './browser.js';
 
-const { elsewhereStands } = await module('kept');
+const { elsewhereStands, photoWords, waiting } = await module('kept');
 
 const counted = { counted: true, marks: [], finding: null };
 const voided = { counted: false, marks: [{ reason: 'a pin was missing' }], finding: null };
@@ -25,4 +25,20 @@ test('a void that was refused leaves the test counted and says why', () => {
   const stands = elsewhereStands(counted, said('refused', { detail: 'this key only logs' }), '2026-05-03T10:00:01Z');
   assert.equal(stands.counts, true);
   assert.match(stands.words, /this key only logs/);
+});
+
+test('where a photo stands is said in words', () => {
+  const of = (photo, more) => photoWords({ key: 'k', state: 'stored', photo, ...more });
+  assert.equal(of(null), null);
+  assert.equal(of(undefined), null);
+  assert.equal(of({ state: 'waiting' }), 'Photo: on this phone, not sent yet');
+  assert.equal(of({ state: 'stored' }), 'Photo: sent');
+  assert.equal(of({ state: 'refused', detail: 'It is broken.' }), 'Photo: refused by the service. It is broken.');
+});
+
+test('what waits is counted in words', () => {
+  assert.equal(waiting(1, 0), '1 test is not sent yet');
+  assert.equal(waiting(0, 1), '1 photo is not sent yet');
+  assert.equal(waiting(2, 1), '2 tests and 1 photo are not sent yet');
+  assert.equal(waiting(0, 3), '3 photos are not sent yet');
 });

@@ -3,7 +3,7 @@ import { beforeEach, test } from 'node:test';
 import { answered, asked, forget, module, portal, service, timers } from './browser.js';
 import { ofKit, report } from './samples.js';
 
-const { drain, drainNow, drop, entries, newKey, progress, save, takeBackElsewhere, undo, unsent } = await module('outbox');
+const { addPhoto, drain, drainNow, drop, dropPhoto, entries, newKey, progress, save, takeBackElsewhere, undo, unsent, unsentPhoto } = await module('outbox');
 const { get, write } = await module('store');
 const { refresh } = await module('known');
 
@@ -24,6 +24,7 @@ function keeping(before = () => null) {
     const instead = await before(question, stored);
     if (instead) return instead;
     if (path.endsWith('/void')) return answered(200, { next });
+    if (method === 'PUT') return answered(201, { testId: path.split('/')[3] });
     const key = headers['Idempotency-Key'];
     if (!stored.has(key)) stored.set(key, 't' + stored.size);
     return answered(201, { test: { id: stored.get(key), jointId: 'j' }, next });
@@ -244,4 +245,118 @@ test('a test of another phone is taken back by its void alone, once, and waits w
   assert.ok((await only()).undo.at);
   assert.equal(unsent(await only()), false);
   await refresh();
+});
+
+const picture = () => ({ bytes: Uint8Array.of(0xff, 0xd8, 1, 2, 3).buffer, type: 'image/jpeg' });
+const puts = () => asked.filter((q) => q.method === 'PUT');
+
+test('a photo is sent after its test and after all tests, as it was kept, and then its bytes are let go', async () => {
+  keeping();
+  const first = report('0.85', 'none', { order: 1 });
+  await save(first, null);
+  await addPhoto(first.key, picture());
+  await save(report('0.90', 'none', { order: 2 }), null);
+  assert.equal(unsentPhoto((await entries())[0]), true);
+  await drainNow();
+  const sent = asked.filter((q) => q.method !== 'GET').map((q) => q.method + ' ' + q.path);
+  assert.deepEqual(sent, ['POST /api/joints/j/ground-tests', 'POST /api/joints/j/ground-tests', 'PUT /api/ground-tests/t0/photo']);
+  assert.equal(puts()[0].headers['content-type'], 'image/jpeg');
+  assert.deepEqual(new Uint8Array(puts()[0].body), new Uint8Array(picture().bytes));
+  const [entry] = await entries();
+  assert.deepEqual([entry.state, entry.photo, unsent(entry), unsentPhoto(entry)], ['stored', { state: 'stored' }, false, false]);
+  assert.equal(await get('photos', first.key), undefined);
+  await refresh();
+});
+
+test('a photo waits where there is no network, or a portal, and its test does not', async () => {
+  for (const answer of [portal, () => answered(200, { testId: 'another' }), () => answered(503, {}), () => { throw new TypeError('no network'); }]) {
+    await forget();
+    timers.clear();
+    let down = true;
+    keeping(({ method }) => (down && method === 'PUT' ? answer() : null));
+    const entry = report('0.85', 'none');
+    await save(entry, null);
+    await addPhoto(entry.key, picture());
+    await drainNow();
+    assert.deepEqual([(await only()).state, (await only()).photo.state], ['stored', 'waiting']);
+    assert.ok(progress.trouble);
+    down = false;
+    await drainNow();
+    assert.equal((await only()).photo.state, 'stored');
+    assert.equal(progress.trouble, null);
+    await refresh();
+  }
+});
+
+test('a refused photo says why, keeps its test, and can be dropped or chosen anew', async () => {
+  let refused = [422, { title: 'The photo cannot be taken', detail: 'The photo is broken: it ends in the middle.' }];
+  keeping(({ method }) => (method === 'PUT' && refused ? answered(...refused) : null));
+  const entry = report('0.85', 'none');
+  await save(entry, null);
+  await addPhoto(entry.key, picture());
+  await drainNow();
+  assert.deepEqual((await only()).photo, { state: 'refused', detail: 'The photo is broken: it ends in the middle.' });
+  assert.equal((await only()).state, 'stored');
+  await dropPhoto(entry.key);
+  assert.equal((await only()).photo, null);
+  assert.equal(await get('photos', entry.key), undefined);
+  refused = [428, { title: 'x', detail: 'y' }];
+  await addPhoto(entry.key, picture());
+  await drainNow();
+  assert.match((await only()).photo.detail, /another photo already/);
+  refused = null;
+  await addPhoto(entry.key, picture());
+  await drainNow();
+  assert.equal((await only()).photo.state, 'stored');
+  await refresh();
+});
+
+test('a photo that may have been sent is not dropped; one whose test never left goes with it', async () => {
+  keeping(({ method }) => (method === 'PUT' ? portal() : null));
+  const entry = report('0.85', 'none');
+  await save(entry, null);
+  await addPhoto(entry.key, picture());
+  await drainNow();
+  await dropPhoto(entry.key);
+  assert.equal((await only()).photo.state, 'waiting');
+  await forget();
+  await save(entry, null);
+  await addPhoto(entry.key, picture());
+  await drop(entry.key);
+  assert.deepEqual(await entries(), []);
+  assert.equal(await get('photos', entry.key), undefined);
+  await refresh();
+});
+
+test('the photo of a test that was refused goes to the one that corrects it', async () => {
+  keeping(({ body, method }) => (method === 'POST' && body.includes('99') ? answered(422, { title: 't', detail: 'd' }) : null));
+  const wrong = report('99', 'none', { order: 1 });
+  await save(wrong, null);
+  await addPhoto(wrong.key, picture());
+  await drainNow();
+  assert.deepEqual([(await only()).state, (await only()).photo.state, puts().length], ['refused', 'waiting', 0]);
+  await save(report('0.77', 'none', { order: 2 }), wrong.key);
+  await drainNow();
+  assert.deepEqual([(await only()).charge, (await only()).photo.state], ['0.77', 'stored']);
+  assert.deepEqual(new Uint8Array(puts()[0].body), new Uint8Array(picture().bytes));
+  assert.equal(await get('photos', wrong.key), undefined);
+  await refresh();
+});
+
+test('a phone that kept its tests before there were photos keeps them', async () => {
+  const opened = (version, upgrade) => new Promise((resolve, reject) => {
+    const request = globalThis.indexedDB.open('elder', version);
+    request.onupgradeneeded = upgrade;
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+  const { upgrade } = await module('store');
+  const before = await opened(1, ({ target }) => ['outbox', 'joints', 'drafts', 'facts'].forEach((name) => target.result.createObjectStore(name, { keyPath: { outbox: 'key', joints: 'id', drafts: 'joint', facts: 'name' }[name] })));
+  await new Promise((resolve) => { const kept = before.transaction('outbox', 'readwrite'); kept.objectStore('outbox').put(report('0.85', 'none')); kept.oncomplete = resolve; });
+  before.close();
+  const after = await opened(2, (event) => upgrade(event.target.result, event.oldVersion));
+  assert.deepEqual([...after.objectStoreNames].sort(), ['drafts', 'facts', 'joints', 'outbox', 'photos']);
+  const found = await new Promise((resolve) => { const read = after.transaction('outbox').objectStore('outbox').getAll(); read.onsuccess = () => resolve(read.result); });
+  assert.equal(found[0].charge, '0.85');
+  after.close();
 });

@@ -1,6 +1,9 @@
 // Speaking to the service. Only an answer that can be nobody else's counts as one.
 
-const PATIENCE = 20000;
+const PATIENCE = 20000; // ms
+
+/** How long a photo may be on its way, in ms: 5 MB over a poor network. */
+export const PATIENCE_OF_A_PHOTO = 180000;
 
 /** An answer of the service: status, body, seconds to wait where it asked for that, and the tag of what it answered. */
 export class Answer {
@@ -20,8 +23,8 @@ export class NoAnswer extends Error {}
 export class SignedOut extends Error {}
 
 /** Asks the service. @throws NoAnswer where what came back is not from it */
-export function ask(method, path, body, headers) {
-  return exchange(method, path, body, headers, 'application/json', (response) => response.json());
+export function ask(method, path, body, headers, patience) {
+  return exchange(method, path, body, headers, 'application/json', (response) => response.json(), patience);
 }
 
 /** A part of a page, for a body where there is one: as an Answer whose body is the element of that id. @throws NoAnswer */
@@ -34,9 +37,9 @@ export function part(path, body, id) {
 }
 
 /** One question and its answer; a success has the type asked for and is read as that, all else is a problem. */
-async function exchange(method, path, body, headers, wanted, read) {
+async function exchange(method, path, body, headers, wanted, read, patience = PATIENCE) {
   const cut = new AbortController();
-  const timer = setTimeout(() => cut.abort(), PATIENCE);
+  const timer = setTimeout(() => cut.abort(), patience);
   try {
     const response = await fetch(path, {
       method,

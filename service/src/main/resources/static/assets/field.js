@@ -3,12 +3,12 @@
 import { announce, clock, h, parsed, sign, term } from './dom.js';
 import { outlook, pendingOf } from './plan.js';
 import { never, shown } from './decimal.js';
-import { drain, drainNow, entries, progress, unsent, watch } from './outbox.js';
+import { drain, drainNow, entries, progress, unsent, unsentPhoto, watch } from './outbox.js';
 import { freshness, joints, refresh } from './known.js';
 import { get, onChange, write } from './store.js';
 import { exportEntries } from './export.js';
 import { makeForm } from './report.js';
-import { fillKept } from './kept.js';
+import { fillKept, waiting } from './kept.js';
 
 const view = document.getElementById('view');
 const bar = document.getElementById('unsent');
@@ -235,15 +235,16 @@ async function whenSaved() {
 async function fillBar() {
   const known = await entries();
   const open = known.filter(unsent);
+  const photos = known.filter(unsentPhoto);
   const refused = open.filter((e) => e.state === 'refused').length;
-  const words = open.length === 0 ? 'Nothing waits to be sent.'
-    : tests(open.length) + (open.length === 1 ? ' is' : ' are') + ' not sent yet' + (refused ? ', of these refused: ' + refused : '') + '.';
+  const any = open.length + photos.length > 0;
+  const words = any ? waiting(open.length, photos.length) + (refused ? ', of these refused: ' + refused : '') + '.' : 'Nothing waits to be sent.';
   bar.replaceChildren(
     h('p', { class: 'count' }, h('strong', {}, words), ' ', connection()),
-    ...(open.length && elsewhere(open) ? [h('p', { class: 'elsewhere' }, elsewhere(open))] : []),
-    ...(open.length ? [h('div', { class: 'actions' },
+    ...(any && elsewhere([...open, ...photos]) ? [h('p', { class: 'elsewhere' }, elsewhere([...open, ...photos]))] : []),
+    ...(any ? [h('div', { class: 'actions' },
       h('button', { type: 'button', onclick: drainNow }, 'Send now'),
-      h('button', { type: 'button', onclick: () => exportEntries(open) }, 'Export them'))] : []));
+      open.length ? h('button', { type: 'button', onclick: () => exportEntries(open) }, 'Export them') : null)] : []));
 }
 
 function elsewhere(open) {

@@ -2,13 +2,17 @@
 
 import { announce, clock, h, mark } from './dom.js';
 import { shown } from './decimal.js';
-import { drainNow, drop, progress, takeBackElsewhere, undo } from './outbox.js';
+import { addPhoto, drainNow, drop, dropPhoto, droppable, progress, sendingPhoto, takeBackElsewhere, undo } from './outbox.js';
+import { NoPhoto, prepared } from './photo.js';
 import { exportEntries } from './export.js';
 import { wordsOf } from './faults.js';
 
 const LABELS = { firedAt: 'Time of firing', charge: 'Charge loaded', outcome: 'Outcome', speed: 'Speed of the parts', notes: 'Note', damaged: 'It broke something', setupRevision: 'Setup' };
 
 let undoing = null; // { key, reason } while a reason is asked for
+
+/** Where photos are chosen, by test: one for as long as the page stands, since a camera may be open while all else is drawn anew. */
+const choosing = new Map();
 
 /** Where an entry stands. */
 export function stateWords(entry) {
@@ -53,8 +57,59 @@ function keptItem(entry, correct, again) {
     entry.notes ? h('p', { class: 'small' }, entry.notes) : null,
     h('p', { class: 'state' }, stateWords(entry)),
     entry.state === 'refused' ? refusal(entry, correct) : null,
+    photoOf(entry),
     entry.surprise ? h('div', { class: 'surprise' }, h('p', {}, 'This outcome was hardly expected. Before you believe it:'), h('ul', {}, entry.surprise.questions.map((q) => h('li', {}, q)))) : null,
     entry.state !== 'refused' && !back ? takeBack(entry.key, (reason) => undo(entry.key, reason), again) : null);
+}
+
+/** What is not sent yet, in words: "2 tests and 1 photo are not sent yet". */
+export function waiting(tests, photos) {
+  const parts = [[tests, 'test'], [photos, 'photo']].filter(([count]) => count > 0).map(([count, what]) => count + ' ' + what + (count === 1 ? '' : 's'));
+  return parts.join(' and ') + (tests + photos === 1 ? ' is' : ' are') + ' not sent yet';
+}
+
+/** Where the photo of an entry stands, in words; null where it has none. */
+export function photoWords(entry) {
+  if (!entry.photo) return null;
+  if (sendingPhoto(entry)) return 'Photo: being sent';
+  if (entry.photo.state === 'refused') return 'Photo: refused by the service. ' + entry.photo.detail;
+  return entry.photo.state === 'stored' ? 'Photo: sent' : 'Photo: on this phone, not sent yet';
+}
+
+/** The photo of an entry: where it stands, and what can be done. */
+function photoOf(entry) {
+  const words = photoWords(entry);
+  const sent = entry.photo && entry.photo.state === 'stored';
+  return h('div', { class: 'photo-of' },
+    words && h('p', { class: 'photo-state' }, sent ? h('a', { href: '/api/ground-tests/' + entry.testId + '/photo', class: 'touch' }, words) : words),
+    h('div', { class: 'actions' },
+      !entry.photo || entry.photo.state === 'refused' ? chooser(entry) : null,
+      droppable(entry) ? h('button', { type: 'button', onclick: () => dropPhoto(entry.key).then(() => announce('The photo is dropped.')) }, 'Drop the photo') : null));
+}
+
+function chooser(entry) {
+  if (!choosing.has(entry.key)) {
+    const fault = h('span', { class: 'fault', role: 'status' });
+    const input = h('input', { type: 'file', accept: 'image/jpeg,image/png', capture: 'environment', 'aria-label': 'Add a photo of ' + entry.charge + ' ' + entry.unit + ' ' + entry.outcome });
+    input.addEventListener('change', () => keepPhoto(entry.key, input, fault));
+    choosing.set(entry.key, [h('span', { class: 'button choose-photo' }, 'Add a photo', input), fault]);
+  }
+  return choosing.get(entry.key);
+}
+
+async function keepPhoto(key, input, fault) {
+  const file = input.files[0];
+  if (!file) return;
+  fault.textContent = '';
+  try {
+    await addPhoto(key, await prepared(file));
+    choosing.delete(key);
+    announce('The photo is on this phone.');
+    drainNow();
+  } catch (failure) {
+    fault.textContent = failure instanceof NoPhoto ? failure.message : 'This phone would not keep it (' + failure.message + ').';
+    announce(fault.textContent);
+  }
 }
 
 /**

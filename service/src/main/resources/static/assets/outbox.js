@@ -1,12 +1,12 @@
 // Tests wait here until the service has them. Each is written down before it is sent, carries one key for life, and is taken
-// out only by an answer that names the test stored.
+// out only by an answer that names the test stored. A photo of a test waits beside it and is sent after it, and after all tests.
 
 import { all, change, changed, get, write } from './store.js';
-import { NoAnswer, ask } from './api.js';
+import { NoAnswer, PATIENCE_OF_A_PHOTO, ask } from './api.js';
 import { freshness, learned } from './known.js';
 
 const LOCK = 'sunder-outbox';
-const LEASE = 30000; // ms; longer than one request may take
+const LEASE = 30000; // ms; longer than a test may take, and a photo that two tabs send is kept once
 const FIRST_WAIT = 2000;
 const LONGEST_WAIT = 60000;
 const KEPT = 40; // stored tests that stay listed
@@ -16,7 +16,9 @@ let again = false;
 let timer = 0;
 let wait = FIRST_WAIT;
 
-/** Which entry is on its way, what stopped the last round. */
+const PHOTO = 'photo-of-';
+
+/** Which entry is on its way, or the photo of which, and what stopped the last round. */
 export const progress = { sending: null, trouble: null };
 
 /** Every entry, oldest first. */
@@ -37,21 +39,72 @@ export function newKey() {
  * @param corrects key of the refused entry that it replaces, or null
  */
 export async function save(entry, corrects) {
-  await write(['outbox', 'drafts'], ([outbox, drafts]) => {
+  await write(['outbox', 'drafts', 'photos'], ([outbox, drafts, photos]) => {
     outbox.put(entry);
-    if (corrects) outbox.delete(corrects);
+    if (corrects) {
+      handOver(corrects, entry, outbox, photos);
+      outbox.delete(corrects);
+    }
     drafts.delete(entry.jointId);
   });
   changed();
 }
 
+/** The photo of a test that is corrected goes to the one in its place. */
+function handOver(from, entry, outbox, photos) {
+  const told = outbox.get(from);
+  told.onsuccess = () => {
+    if (told.result && told.result.photo) outbox.put({ ...entry, photo: told.result.photo });
+  };
+  const read = photos.get(from);
+  read.onsuccess = () => {
+    if (!read.result) return;
+    photos.put({ ...read.result, key: entry.key });
+    photos.delete(from);
+  };
+}
+
 /** Takes an entry out; only one that the service cannot have. */
 export async function drop(key) {
-  await write(['outbox'], ([outbox]) => {
+  await write(['outbox', 'photos'], ([outbox, photos]) => {
     const read = outbox.get(key);
     read.onsuccess = () => {
       const entry = read.result;
-      if (entry && (entry.state === 'refused' || (entry.state === 'waiting' && entry.attempts === 0))) outbox.delete(key);
+      if (!entry || !(entry.state === 'refused' || (entry.state === 'waiting' && entry.attempts === 0))) return;
+      outbox.delete(key);
+      photos.delete(key);
+    };
+  });
+  changed();
+}
+
+/**
+ * Writes the photo of a test down, in one transaction.
+ *
+ * @param key of the test
+ * @param photo its bytes and their type
+ */
+export async function addPhoto(key, { bytes, type }) {
+  await write(['outbox', 'photos'], ([outbox, photos]) => {
+    const read = outbox.get(key);
+    read.onsuccess = () => {
+      if (!read.result) return;
+      photos.put({ key, bytes, type });
+      outbox.put({ ...read.result, photo: { state: 'waiting' } });
+    };
+  });
+  changed();
+}
+
+/** Takes the photo of a test out of this phone; only one that the service cannot have. */
+export async function dropPhoto(key) {
+  await write(['outbox', 'photos'], ([outbox, photos]) => {
+    const read = outbox.get(key);
+    read.onsuccess = () => {
+      const entry = read.result;
+      if (!entry || !droppable(entry)) return;
+      outbox.put({ ...entry, photo: null });
+      photos.delete(key);
     };
   });
   changed();
@@ -79,13 +132,28 @@ export async function takeBackElsewhere(test, joint, reason) {
   return 'void';
 }
 
-/** Whether something of an entry has not reached the service. */
+/** Whether something of a test, but its photo, has not reached the service. */
 export function unsent(entry) {
   return entry.state === 'waiting' || entry.state === 'refused' || Boolean(entry.undo && entry.undo.state === 'waiting');
 }
 
+/** Whether the photo of a test is on its way. */
+export const sendingPhoto = (entry) => progress.sending === PHOTO + entry.key;
+
+/** Whether the photo of a test has not reached the service. */
+export function unsentPhoto(entry) {
+  return Boolean(entry.photo && entry.photo.state !== 'stored');
+}
+
 function due(entry) {
   return entry.state === 'waiting' || (entry.state === 'stored' && entry.undo && entry.undo.state === 'waiting');
+}
+
+/** Whether the service cannot have the photo of a test: it refused it, or has not even the test. */
+export const droppable = (entry) => Boolean(entry.photo) && (entry.photo.state === 'refused' || (entry.photo.state === 'waiting' && entry.state !== 'stored'));
+
+function photoDue(entry) {
+  return entry.state === 'stored' && Boolean(entry.photo && entry.photo.state === 'waiting');
 }
 
 /** Sends what waits. Safe to call at any time, from any tab: one round runs at a time. */
@@ -119,14 +187,17 @@ export function drainNow() {
 
 async function round(stillMine) {
   const seen = new Set();
+  const seenPhotos = new Set();
   for (;;) {
-    const next = (await entries()).find((e) => due(e) && !seen.has(e.key));
+    const known = await entries();
+    const test = known.find((e) => due(e) && !seen.has(e.key));
+    const next = test || known.find((e) => photoDue(e) && !seenPhotos.has(e.key)); // no test waits for a photo
     if (!next) break;
-    seen.add(next.key);
+    (test ? seen : seenPhotos).add(next.key);
     if (!(await stillMine())) return later(0);
-    progress.sending = next.key;
+    progress.sending = (test ? '' : PHOTO) + next.key;
     changed();
-    const stop = await send(next);
+    const stop = await (test ? send(next) : sendPhoto(next));
     progress.sending = null;
     changed();
     if (stop) return later(stop.wait);
@@ -158,6 +229,38 @@ async function send(entry) {
     if (!(failure instanceof NoAnswer)) throw failure;
     return stopped('The service cannot be reached; it is tried again by itself.', 0);
   }
+}
+
+/** Sends the photo of a test; sent twice, the service keeps it once. Answers as send. */
+async function sendPhoto(entry) {
+  const photo = await get('photos', entry.key);
+  if (!photo) return photoStands(entry, { state: 'refused', detail: 'This phone does not have it any more.' });
+  try {
+    const answer = await ask('PUT', '/api/ground-tests/' + entry.testId + '/photo', photo.bytes, { 'content-type': photo.type }, PATIENCE_OF_A_PHOTO);
+    if (answer.ok) {
+      if (!answer.body || answer.body.testId !== entry.testId) throw new NoAnswer('the answer names no photo');
+      return photoStands(entry, { state: 'stored' });
+    }
+    const stop = verdict(answer);
+    if (stop) return stop;
+    return photoStands(entry, { state: 'refused', detail: answer.status === 428 ? 'The test has another photo already.' : answer.body.detail || answer.body.title });
+  } catch (failure) {
+    if (!(failure instanceof NoAnswer)) throw failure;
+    return stopped('The service cannot be reached; it is tried again by itself.', 0);
+  }
+}
+
+/** Notes where a photo stands; the bytes of one that the service has are let go. */
+async function photoStands(entry, photo) {
+  await write(['outbox', 'photos'], ([outbox, photos]) => {
+    const read = outbox.get(entry.key);
+    read.onsuccess = () => {
+      if (!read.result) return;
+      outbox.put({ ...read.result, photo });
+      if (photo.state === 'stored') photos.delete(entry.key);
+    };
+  });
+  return null;
 }
 
 function stopped(trouble, seconds) {
@@ -212,7 +315,7 @@ async function takeBack(entry) {
 }
 
 async function prune() {
-  const stored = (await entries()).filter((e) => !unsent(e));
+  const stored = (await entries()).filter((e) => !unsent(e) && !unsentPhoto(e));
   if (stored.length > KEPT) {
     await write(['outbox'], ([outbox]) => stored.slice(0, stored.length - KEPT).forEach((e) => outbox.delete(e.key)));
   }

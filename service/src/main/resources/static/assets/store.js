@@ -1,21 +1,26 @@
-// What this phone keeps: known joints with their plans, tests not yet sent, forms half filled in.
+// What this phone keeps: known joints with their plans, tests and photos not yet sent, forms half filled in.
 
 const NAME = 'sunder';
-const VERSION = 1;
+const VERSION = 2; // 2: photos
 
 let opened = null;
+
+/** Brings a store to the present version; what was kept before stays. */
+export function upgrade(db, from) {
+  if (from < 1) {
+    db.createObjectStore('joints', { keyPath: 'id' });
+    db.createObjectStore('outbox', { keyPath: 'key' });
+    db.createObjectStore('drafts', { keyPath: 'joint' });
+    db.createObjectStore('facts', { keyPath: 'name' });
+  }
+  db.createObjectStore('photos', { keyPath: 'key' });
+}
 
 function open() {
   if (!opened) {
     opened = new Promise((resolve, reject) => {
       const request = indexedDB.open(NAME, VERSION);
-      request.onupgradeneeded = () => {
-        const db = request.result;
-        db.createObjectStore('joints', { keyPath: 'id' });
-        db.createObjectStore('outbox', { keyPath: 'key' });
-        db.createObjectStore('drafts', { keyPath: 'joint' });
-        db.createObjectStore('facts', { keyPath: 'name' });
-      };
+      request.onupgradeneeded = (event) => upgrade(request.result, event.oldVersion);
       request.onsuccess = () => {
         request.result.onversionchange = () => request.result.close();
         resolve(request.result);

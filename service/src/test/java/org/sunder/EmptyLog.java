@@ -11,6 +11,7 @@ import org.springframework.test.context.TestExecutionListener;
 public class EmptyLog {
 
     private static final List<String> TABLES = List.of(
+            "photo",
             "ground_test_void",
             "ground_test",
             "load_out",

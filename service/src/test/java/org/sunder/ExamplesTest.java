@@ -3,10 +3,12 @@ package org.sunder;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.http.HttpRequest;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.sunder.photo.Pictures;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -50,6 +52,10 @@ class ExamplesTest {
         String test = logged.header("Location");
         check(guard, "getGroundTest", client.get(test), 200);
         check(guard, "listGroundTests", client.get(at + "/ground-tests"), 200);
+        var photo = client.send(client.request(test + "/photo")
+                .header("Content-Type", "image/jpeg")
+                .PUT(HttpRequest.BodyPublishers.ofByteArray(Pictures.jpeg(160, 120))));
+        check(guard, "putPhoto", photo, 201);
         check(guard, "voidGroundTest", client.post(test + "/void", request("voidGroundTest")), 200);
         check(guard, "unvoidGroundTest", client.post(test + "/unvoid", request("unvoidGroundTest")), 200);
         testUntilDone(at);

@@ -52,7 +52,16 @@ public class CurrentFlyer implements Requester {
 
     /** Whether the key may look after flyers and keys. */
     public boolean admin() {
+        return holds(Scope.ADMIN);
+    }
+
+    /** Whether the key may add to the log and change nothing of it. */
+    public boolean mayOnlyLog() {
+        return holds(Scope.LOG_ONLY);
+    }
+
+    private static boolean holds(Scope scope) {
         return SecurityContextHolder.getContext().getAuthentication() instanceof Admission admission
-                && admission.grant().scope() == Scope.ADMIN;
+                && admission.grant().scope() == scope;
     }
 }

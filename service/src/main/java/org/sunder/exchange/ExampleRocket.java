@@ -32,12 +32,14 @@ public class ExampleRocket {
     private static final String TESTS =
             "select id from ground_test where flyer_id = :flyer and joint_id in (" + JOINTS + ")";
 
+    private static final String OF_TESTS = "test_id in (" + TESTS + ")";
+
     /** What hangs on an airframe, table by table, in the order in which it can be removed. */
     private static final Map<String, String> HANGING = Collections.unmodifiableMap(hanging());
 
     private static Map<String, String> hanging() {
         Map<String, String> hanging = new LinkedHashMap<>();
-        hanging.put("ground_test_void", "test_id in (" + TESTS + ")");
+        hanging.put("ground_test_void", OF_TESTS);
         hanging.put("ground_test", "joint_id in (" + JOINTS + ")");
         hanging.put("load_out", "airframe_id = :airframe");
         hanging.put("setup", "joint_id in (" + JOINTS + ")");
@@ -76,12 +78,13 @@ public class ExampleRocket {
      * @param tests firings logged
      * @param loadOuts load-outs described
      * @param marks marks that a firing does not count, or counts again
+     * @param photos photos of firings, the invented ones' too
      */
-    public record Own(int joints, int setups, int tests, int loadOuts, int marks) {
+    public record Own(int joints, int setups, int tests, int loadOuts, int marks, int photos) {
 
         /** Whether there is nothing. */
         public boolean none() {
-            return joints + setups + tests + loadOuts + marks == 0;
+            return joints + setups + tests + loadOuts + marks + photos == 0;
         }
     }
 
@@ -115,7 +118,8 @@ public class ExampleRocket {
                 own.getOrDefault("setup", 0),
                 own.getOrDefault("ground_test", 0),
                 own.getOrDefault("load_out", 0),
-                own.getOrDefault("ground_test_void", 0));
+                own.getOrDefault("ground_test_void", 0),
+                photos());
     }
 
     /**
@@ -131,12 +135,26 @@ public class ExampleRocket {
             if (!own().equals(agreed)) {
                 return false;
             }
-            HANGING.forEach((table, hangs) -> jdbc.sql("delete from " + table + " where flyer_id = :flyer and " + hangs)
-                    .param("flyer", owner)
-                    .param("airframe", Airframe.EXAMPLE)
-                    .update());
+            remove(owner, "photo", OF_TESTS);
+            HANGING.forEach((table, hangs) -> remove(owner, table, hangs));
             return true;
         });
+    }
+
+    private void remove(UUID owner, String table, String hangs) {
+        jdbc.sql("delete from " + table + " where flyer_id = :flyer and " + hangs)
+                .param("flyer", owner)
+                .param("airframe", Airframe.EXAMPLE)
+                .update();
+    }
+
+    /** How many photos there are of its firings; none of them came with it. */
+    private int photos() {
+        return jdbc.sql("select count(*) from photo where flyer_id = :flyer and " + OF_TESTS)
+                .param("flyer", flyer.id())
+                .param("airframe", Airframe.EXAMPLE)
+                .query(Integer.class)
+                .single();
     }
 
     private List<UUID> rows(String table) {

@@ -2,6 +2,7 @@ package org.sunder.exchange;
 
 import io.swagger.v3.oas.annotations.Hidden;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.parameters.RequestBody;
@@ -12,6 +13,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -48,16 +50,30 @@ class ExchangeController {
             description =
                     "Airframes, joints, setups, load-outs, the whole log and the stock, without loss: imported into"
                             + " an empty database it gives the same bytes again. Accept text/csv gives every firing as a table;"
-                            + " text that a spreadsheet would run as a formula gets an apostrophe, unless raw=true.")
+                            + " text that a spreadsheet would run as a formula gets an apostrophe, unless raw=true."
+                            + " Photos come along only with photos=true, in Base64, as many as fit into the 20 MB that an import"
+                            + " takes; where more are left, photosAfter at the end of the document and the Link header name where"
+                            + " the next document begins, which holds photos alone. Without photos=true, photosLeftOut says how"
+                            + " many there are.")
     @ApiResponse(
             responseCode = "200",
             description = "The export.",
             content = @Content(schema = @Schema(type = "object")))
-    ResponseEntity<byte[]> everything() {
-        return ResponseEntity.ok()
+    ResponseEntity<byte[]> everything(
+            @Parameter(description = "Whether photos come along.") @RequestParam(defaultValue = "false") boolean photos,
+            @Parameter(description = "After which test's photo to go on, with photos alone.")
+                    @RequestParam(required = false)
+                    @Nullable UUID photosAfter) {
+        Export.Document document =
+                photos || photosAfter != null ? export.withPhotos(flyer.id(), photosAfter) : export.of(flyer.id());
+        ResponseEntity.BodyBuilder answer = ResponseEntity.ok()
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"sunder.json\"")
-                .contentType(MediaType.APPLICATION_JSON)
-                .body(export.of(flyer.id()));
+                .contentType(MediaType.APPLICATION_JSON);
+        if (document.next() != null) {
+            answer.header(
+                    HttpHeaders.LINK, "</api/export?photos=true&photosAfter=" + document.next() + ">; rel=\"next\"");
+        }
+        return answer.body(document.bytes().toByteArray());
     }
 
     @Hidden
@@ -84,7 +100,7 @@ class ExchangeController {
             operationId = "importEverything",
             summary = "Take in an export",
             description =
-                    "All of it or nothing; up to 20 MB. Rows that are here already, just the same, are passed over, so"
+                    "All of it or nothing; up to 20 MB. Photos go through the same checks as one that is sent. Rows that are here already, just the same, are passed over, so"
                             + " that importing twice adds nothing; one that is here with other content refuses the import and is"
                             + " named.",
             requestBody =

@@ -27,30 +27,77 @@ class Export {
     private static final int AT_A_TIME = 500;
 
     private final JdbcClient jdbc;
+    private final PhotoRows photos;
     private final JsonMapper json;
 
-    Export(JdbcClient jdbc, JsonMapper json) {
+    Export(JdbcClient jdbc, PhotoRows photos, JsonMapper json) {
         this.jdbc = jdbc;
+        this.photos = photos;
         this.json = json;
     }
 
-    /** The document, as of one moment. */
+    /**
+     * An export, or a part of one.
+     *
+     * @param bytes the JSON
+     * @param next after which test's photo the next document begins; null where nothing follows
+     */
+    record Document(ByteArrayOutputStream bytes, @Nullable UUID next) {}
+
+    /**
+     * Everything but the photos, as of one moment; how many of them there are stands in it, where there are any.
+     *
+     * @param flyer whose
+     */
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
-    public byte[] of(UUID flyer) {
+    public Document of(UUID flyer) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (JsonGenerator out = json.createGenerator(bytes)) {
-            out.writeStartObject();
-            out.writeStringProperty("format", FORMAT);
-            out.writeNumberProperty("version", VERSION);
-            for (Table table : Table.ALL) {
-                out.writeArrayPropertyStart(table.field());
-                // Row by row: all of them as a tree would take many times the memory of the document.
-                forEach(table, flyer, row -> json.writeTree(out, shown(table, row)));
-                out.writeEndArray();
+        try (JsonGenerator out = begun(bytes)) {
+            tables(out, flyer);
+            int leftOut = photos.count();
+            if (leftOut > 0) {
+                out.writeNumberProperty(PhotoRows.LEFT_OUT, leftOut);
             }
             out.writeEndObject();
         }
-        return bytes.toByteArray();
+        return new Document(bytes, null);
+    }
+
+    /**
+     * The photos too, as many as an import takes in one document.
+     *
+     * @param flyer whose
+     * @param after null for everything and the first photos; else after which test's photo to go on, with photos alone
+     */
+    @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
+    public Document withPhotos(UUID flyer, @Nullable UUID after) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        UUID next;
+        try (JsonGenerator out = begun(bytes)) {
+            if (after == null) {
+                tables(out, flyer);
+            }
+            next = photos.write(out, bytes, after);
+            out.writeEndObject();
+        }
+        return new Document(bytes, next);
+    }
+
+    private JsonGenerator begun(ByteArrayOutputStream bytes) {
+        JsonGenerator out = json.createGenerator(bytes);
+        out.writeStartObject();
+        out.writeStringProperty("format", FORMAT);
+        out.writeNumberProperty("version", VERSION);
+        return out;
+    }
+
+    private void tables(JsonGenerator out, UUID flyer) {
+        for (Table table : Table.ALL) {
+            out.writeArrayPropertyStart(table.field());
+            // Row by row: all of them as a tree would take many times the memory of the document.
+            forEach(table, flyer, row -> json.writeTree(out, shown(table, row)));
+            out.writeEndArray();
+        }
     }
 
     /** The rows of a table, each value as the database keeps it. */

@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -113,6 +114,24 @@ record Form(String allowed, FromRow fromRow, Function<Object, JsonNode> show, Fu
                             && value.compareTo(BigDecimal.valueOf(most)) <= 0);
                     return value.doubleValue();
                 });
+    }
+
+    /** A file, in an export as text in Base64. */
+    static Form file(int mostBytes) {
+        return new Form(
+                "Base64 of at most " + mostBytes + " bytes",
+                ResultSet::getBytes,
+                bytes -> JSON.binaryNode((byte[]) bytes),
+                node -> {
+                    String text = string(node);
+                    require(text.length() <= textOf(mostBytes));
+                    return Base64.getDecoder().decode(text);
+                });
+    }
+
+    /** How long the text of so many bytes is in Base64: four letters for each three, or fewer, bytes. */
+    static long textOf(int bytes) {
+        return 4 * ((bytes + 2L) / 3);
     }
 
     /** A constant kept by its name and shown as its word. */

@@ -29,6 +29,7 @@ import tools.jackson.databind.json.JsonMapper;
 class Import {
 
     private final Export export;
+    private final PhotoRows photos;
     private final Soundness soundness;
     private final RowRules rules;
     private final DurableTransactions transactions;
@@ -38,6 +39,7 @@ class Import {
 
     Import(
             Export export,
+            PhotoRows photos,
             Soundness soundness,
             RowRules rules,
             DurableTransactions transactions,
@@ -45,6 +47,7 @@ class Import {
             JdbcTemplate jdbc,
             JsonMapper json) {
         this.export = export;
+        this.photos = photos;
         this.soundness = soundness;
         this.rules = rules;
         this.transactions = transactions;
@@ -103,10 +106,13 @@ class Import {
             Table table = awaited.remove(field);
             if (table != null) {
                 total = rows(table, flyer, parser, total, later);
+            } else if (field.equals(PhotoRows.FIELD)) {
+                total = photos.take(parser, json, total);
             } else if (field.equals("format")) {
                 ours = Export.FORMAT.equals(parser.getString());
-            } else if (!field.equals("version")
-                    || !String.valueOf(Export.VERSION).equals(parser.getString())) {
+            } else if (!tellsOfPhotos(field, parser)
+                    && !(field.equals("version")
+                            && String.valueOf(Export.VERSION).equals(parser.getString()))) {
                 throw fault("/" + field, "unknown field or version", "what GET /api/export gave");
             }
         }
@@ -117,6 +123,12 @@ class Import {
             throw fault("", "something follows the export", "one JSON object");
         }
         return total;
+    }
+
+    /** What an export says of photos that it does not hold. */
+    private static boolean tellsOfPhotos(String field, RowParser parser) {
+        return parser.currentToken().isScalarValue()
+                && (field.equals(PhotoRows.LEFT_OUT) || field.equals(PhotoRows.AFTER));
     }
 
     private Result rows(Table table, UUID flyer, RowParser parser, Result before, RowRules.Later later) {
@@ -157,7 +169,7 @@ class Import {
         }
     }
 
-    private static List<@Nullable Object> row(Table table, String at, JsonNode node) {
+    static List<@Nullable Object> row(Table table, String at, JsonNode node) {
         Set<String> fields = table.columns().stream().map(Column::field).collect(Collectors.toSet());
         if (!node.isObject()) {
             throw fault(at, "a row is an object", "an object");

@@ -5,6 +5,7 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.sunder.airframe.LoadOuts;
+import org.sunder.photo.Photos;
 import org.sunder.stock.PinBatch;
 import org.sunder.stock.PinBatches;
 
@@ -47,7 +48,11 @@ class Soundness {
             new Rule(
                     "select airframe_id from load_out where flyer_id = ? group by airframe_id having count(*) > "
                             + LoadOuts.MOST,
-                    "an airframe takes " + LoadOuts.MOST + " load-outs at most"));
+                    "an airframe takes " + LoadOuts.MOST + " load-outs at most"),
+            new Rule(
+                    "select flyer_id from photo where flyer_id = ? group by flyer_id having count(*) > " + Photos.MOST
+                            + " or sum(bytes) > " + Photos.MOST_BYTES,
+                    "a flyer keeps " + Photos.MOST + " photos at most, of 500 MB together"));
 
     private final JdbcClient jdbc;
 

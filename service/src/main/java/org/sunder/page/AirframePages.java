@@ -33,6 +33,7 @@ import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.physics.flight.BayVents;
 import org.sunder.engine.physics.flight.FlightAir;
 import org.sunder.engine.physics.flight.FlightCase;
+import org.sunder.photo.Photos;
 import org.sunder.picture.SideView;
 import org.sunder.picture.SideViewPicture;
 
@@ -46,6 +47,7 @@ class AirframePages extends Pages {
     private final History history;
     private final Advising advising;
     private final Overviews overviews;
+    private final Photos photos;
 
     AirframePages(
             Airframes airframes,
@@ -53,13 +55,15 @@ class AirframePages extends Pages {
             Standings standings,
             History history,
             Advising advising,
-            Overviews overviews) {
+            Overviews overviews,
+            Photos photos) {
         this.airframes = airframes;
         this.physics = physics;
         this.standings = standings;
         this.history = history;
         this.advising = advising;
         this.overviews = overviews;
+        this.photos = photos;
     }
 
     @GetMapping(path = "/airframes/{id}", produces = MediaType.TEXT_HTML_VALUE)
@@ -74,6 +78,7 @@ class AirframePages extends Pages {
         model.addAttribute(
                 "story", AirframeStory.of(history.of(id), answers, physics::find, new Display(airframe.units())));
         model.addAttribute("seats", SeatSheet.of(view, answers));
+        model.addAttribute("photos", PhotoSheet.of(photos, ids(answers)));
         model.addAttribute(
                 "corrections",
                 answers.stream()
@@ -94,6 +99,10 @@ class AirframePages extends Pages {
                 joints(id).stream().map(standing -> flight(standing, day)).toList());
         model.addAttribute("vents", vents == null ? null : VentWords.of(vents, day.display()));
         return "page/flight-day";
+    }
+
+    private static List<UUID> ids(List<JointAnswer> answers) {
+        return answers.stream().map(answer -> answer.standing().joint().id()).toList();
     }
 
     private List<Standing> joints(UUID airframeId) {

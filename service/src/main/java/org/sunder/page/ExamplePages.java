@@ -5,20 +5,24 @@ import java.util.List;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.sunder.exchange.ExampleRocket;
+import org.sunder.exchange.PhotoRows;
 
-/** The invented rocket: added with one press, taken away with one. And the way in for an export. */
+/** The invented rocket: added with one press, taken away with one. And the way in for an export, with the way out of photos. */
 @Controller
 class ExamplePages extends Pages {
 
     private final ExampleRocket example;
+    private final PhotoRows photos;
 
-    ExamplePages(ExampleRocket example) {
+    ExamplePages(ExampleRocket example, PhotoRows photos) {
         this.example = example;
+        this.photos = photos;
     }
 
     @PostMapping("/example")
@@ -34,8 +38,9 @@ class ExamplePages extends Pages {
             @RequestParam(defaultValue = "0") int setups,
             @RequestParam(defaultValue = "0") int tests,
             @RequestParam(defaultValue = "0") int loadOuts,
-            @RequestParam(defaultValue = "0") int marks) {
-        if (example.takeAway(new ExampleRocket.Own(joints, setups, tests, loadOuts, marks))) {
+            @RequestParam(defaultValue = "0") int marks,
+            @RequestParam(defaultValue = "0") int photos) {
+        if (example.takeAway(new ExampleRocket.Own(joints, setups, tests, loadOuts, marks, photos))) {
             return new ModelAndView("redirect:/");
         }
         ExampleRocket.Own own = example.own();
@@ -47,7 +52,8 @@ class ExamplePages extends Pages {
     }
 
     @GetMapping(path = "/import", produces = MediaType.TEXT_HTML_VALUE)
-    String takeIn() {
+    String takeIn(Model model) {
+        model.addAttribute("photos", photos.beginnings());
         return "page/import";
     }
 
@@ -58,6 +64,7 @@ class ExamplePages extends Pages {
         name(along, own.joints(), "joint that you added", "joints that you added");
         name(along, own.loadOuts(), "load-out", "load-outs");
         name(along, own.marks(), "mark that a test is void", "marks that a test is void, or counts again");
+        name(along, own.photos(), "photo of a test", "photos of tests");
         return along;
     }
 

@@ -32,6 +32,7 @@ import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.Occasion;
+import org.sunder.photo.Photos;
 import org.sunder.picture.ChargeRuler;
 import org.sunder.picture.ChargeRulerPicture;
 import org.sunder.picture.SideView;
@@ -45,12 +46,14 @@ class PlanPages extends Pages {
     private final Overviews overviews;
     private final Curves curves;
     private final SetupPhysics physics;
+    private final Photos photos;
 
-    PlanPages(Airframes airframes, Overviews overviews, Curves curves, SetupPhysics physics) {
+    PlanPages(Airframes airframes, Overviews overviews, Curves curves, SetupPhysics physics, Photos photos) {
         this.airframes = airframes;
         this.overviews = overviews;
         this.curves = curves;
         this.physics = physics;
+        this.photos = photos;
     }
 
     /**
@@ -86,6 +89,7 @@ class PlanPages extends Pages {
         model.addAttribute("seat", seat);
         model.addAttribute("view", Drawn.across(width -> SideViewPicture.of(view, width)));
         model.addAttribute("shots", shots(answer));
+        model.addAttribute("photos", PhotoSheet.of(photos, List.of(id)));
         if (answer.next() != null && answer.ruler() != null) {
             advise(answer, answer.next(), answer.ruler(), airframe, model);
         }

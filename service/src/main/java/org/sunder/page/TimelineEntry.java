@@ -32,6 +32,7 @@ import org.sunder.groundtest.VoidMark;
  * @param quote what the flyer wrote of it, or null
  * @param changes of a setup: what differs from the one before it
  * @param lift the void test whose void can be lifted, or null
+ * @param fired the firing that it tells of, or null
  */
 record TimelineEntry(
         Kind kind,
@@ -44,7 +45,8 @@ record TimelineEntry(
         List<String> details,
         @Nullable String quote,
         List<SetupColumns.Change> changes,
-        @Nullable UUID lift) {
+        @Nullable UUID lift,
+        @Nullable UUID fired) {
 
     /** What one may want to look at alone. */
     enum Kind {
@@ -144,7 +146,10 @@ record TimelineEntry(
                 details,
                 quote,
                 changes,
-                lift);
+                lift,
+                entry.test() == null || entry.mark() != null
+                        ? null
+                        : entry.test().id());
     }
 
     private static OffsetDateTime utc(History.Entry entry) {

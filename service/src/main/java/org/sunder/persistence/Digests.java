@@ -5,16 +5,20 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** What tells texts apart where they themselves are not kept. */
+/** What tells texts and files apart without looking at all of them. */
 public final class Digests {
 
     private Digests() {}
 
     /** SHA-256 of a text in UTF-8, in hexadecimal. */
     public static String sha256(String text) {
+        return sha256(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** SHA-256 of bytes, in hexadecimal. */
+    public static String sha256(byte[] bytes) {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("SHA-256 is part of every Java platform", e);
         }

@@ -11,6 +11,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterProperties;
 import org.springframework.core.annotation.Order;
@@ -25,7 +26,10 @@ class BodyLimit extends OncePerRequestFilter {
     static final int AFTER_ACCESS = SecurityFilterProperties.DEFAULT_FILTER_ORDER + 10;
     static final long LARGEST_BYTES = 256 * 1024L;
     static final long LARGEST_IMPORT = 20 * 1024 * 1024L;
-    static final String DETAIL = "The body may be 256 kB at most, an import 20 MB.";
+    static final long LARGEST_PHOTO = 5 * 1024 * 1024L;
+    static final String DETAIL = "The body may be 256 kB at most, a photo 5 MB, an import 20 MB.";
+
+    private static final Pattern PHOTO = Pattern.compile("/api/ground-tests/[^/]+/photo");
 
     private final ProblemWriter problems;
 
@@ -46,12 +50,19 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        long largest = request.getRequestURI().equals("/api/import") ? LARGEST_IMPORT : LARGEST_BYTES;
+        long largest = largest(request.getRequestURI());
         if (request.getContentLengthLong() > largest) {
             problems.write(request, response, ProblemType.BODY_TOO_LARGE, DETAIL);
             return;
         }
         chain.doFilter(new Limited(request, largest), response);
+    }
+
+    private static long largest(String path) {
+        if (path.equals("/api/import")) {
+            return LARGEST_IMPORT;
+        }
+        return PHOTO.matcher(path).matches() ? LARGEST_PHOTO : LARGEST_BYTES;
     }
 
     private static final class TooLarge extends IOException {

@@ -46,7 +46,7 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     @ExceptionHandler(ProblemException.class)
     ResponseEntity<Object> problem(ProblemException e, HttpServletRequest request) {
         HttpHeaders headers = new HttpHeaders();
-        if (e.type() == ProblemType.STORAGE_UNAVAILABLE) {
+        if (e.type() == ProblemType.STORAGE_UNAVAILABLE || e.type() == ProblemType.TOO_MANY_REQUESTS) {
             headers.set(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
         }
         return answer(e.type(), String.valueOf(e.getMessage()), e.faults(), headers, request);

@@ -67,12 +67,12 @@ public enum ProblemType {
             "unsupported-media-type",
             HttpStatus.UNSUPPORTED_MEDIA_TYPE,
             "The media type of the body is not supported",
-            "Bodies are application/json."),
+            "Bodies are application/json; a photo is image/jpeg or image/png, by its bytes too."),
     BODY_TOO_LARGE(
             "body-too-large",
             HttpStatus.CONTENT_TOO_LARGE,
             "The body is too large",
-            "A request body may be 256 kB at most, an import 20 MB."),
+            "A request body may be 256 kB at most, a photo 5 MB, an import 20 MB."),
     UNSOUND_SETUP(
             "unsound-setup",
             HttpStatus.UNPROCESSABLE_CONTENT,
@@ -85,6 +85,12 @@ public enum ProblemType {
             "The charge cannot be",
             "A charge is more than nothing and at most 50 g, beyond which the model here is not valid. The cautions stand in"
                     + " the answer."),
+    UNSOUND_PHOTO(
+            "unsound-photo",
+            HttpStatus.UNPROCESSABLE_CONTENT,
+            "The photo cannot be taken",
+            "It begins like a JPEG or PNG and is broken, incomplete, or states more than 50 million pixels. The detail says"
+                    + " which. Nothing was stored."),
     TEST_IN_THE_FUTURE(
             "test-in-the-future",
             HttpStatus.UNPROCESSABLE_CONTENT,

@@ -29,14 +29,19 @@ public final class EntityTags {
      * @throws ProblemException 428 without the header, 412 when it names another version
      */
     public static void requireMatch(@Nullable String ifMatch, long version) {
+        requireMatch(ifMatch, of(version));
+    }
+
+    /** As {@link #requireMatch(String, long)}, for what has a tag of its own. */
+    public static void requireMatch(@Nullable String ifMatch, String tag) {
         if (ifMatch == null || ifMatch.isBlank()) {
             throw new ProblemException(
                     ProblemType.VERSION_REQUIRED, "Send If-Match with the ETag of the version you read.");
         }
-        boolean named = Arrays.stream(ifMatch.split(",")).map(String::trim).anyMatch(tag -> tag.equals(of(version)));
+        boolean named = Arrays.stream(ifMatch.split(",")).map(String::trim).anyMatch(tag::equals);
         if (!named && !ifMatch.trim().equals("*")) {
             throw new ProblemException(
-                    ProblemType.VERSION_MISMATCH, "The current version is " + of(version) + ", not " + ifMatch + ".");
+                    ProblemType.VERSION_MISMATCH, "The current version is " + tag + ", not " + ifMatch + ".");
         }
     }
 }

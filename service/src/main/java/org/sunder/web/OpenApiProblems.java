@@ -94,6 +94,9 @@ class OpenApiProblems {
         if (path.startsWith("/api/joints/{id}/") && method == PathItem.HttpMethod.GET) {
             add(path, operation, ProblemType.UNSOUND_SETUP);
         }
+        if (path.endsWith("/photo") && write) {
+            add(path, operation, ProblemType.UNSOUND_PHOTO);
+        }
         if (path.endsWith("/flight-charge")) {
             add(path, operation, ProblemType.NO_FLIGHT_CHARGE);
         }

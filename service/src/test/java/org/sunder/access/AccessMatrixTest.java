@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.sunder.Client;
 import org.sunder.Samples;
+import org.sunder.photo.Pictures;
 
 /** Every operation of the specification, asked without a key and with each kind of key. */
 @KeyedServiceTest
@@ -56,13 +57,13 @@ class AccessMatrixTest {
                         + " listSetups getFieldKit getLoadOut listPinBatches getPinBatch listPowders getPowder checkFit"
                         + " checkInsertion checkPinsInFlight checkRetention checkSetup checkSpeed checkVents checkVolume getCurve"
                         + " getChargeRuler getSideView"
-                        + " exportEverything getPool listPoolSnapshots getPoolSnapshot");
-        put(rows, Row.LOG, "logGroundTest logFlightEvent");
+                        + " getPhoto exportEverything getPool listPoolSnapshots getPoolSnapshot");
+        put(rows, Row.LOG, "logGroundTest logFlightEvent putPhoto");
         put(
                 rows,
                 Row.WRITE,
                 "createAirframe archiveAirframe bringBackAirframe removeAirframe removeJoint replaceAirframe createJoint createLoadOut unvoidGroundTest"
-                        + " voidGroundTest changeSetup removeLoadOut replaceLoadOut createPinBatch archivePinBatch"
+                        + " voidGroundTest removePhoto changeSetup removeLoadOut replaceLoadOut createPinBatch archivePinBatch"
                         + " replacePinBatch addPullTest leaveOutPullTest takeBackPullTest removePullTest createPowder archivePowder replacePowder listAccessKeys"
                         + " createAccessKey revokeAccessKey importEverything setSharing setUsing moveToNewestPoolSnapshot");
         put(
@@ -107,6 +108,9 @@ class AccessMatrixTest {
                 full.post(joint.header("Location") + "/ground-tests", Samples.test("0.85", "separated"))
                         .id()
                         .toString());
+        full.send(full.request("/api/ground-tests/" + ids.get("/api/ground-tests/") + "/photo")
+                .header("Content-Type", "image/png")
+                .PUT(HttpRequest.BodyPublishers.ofByteArray(Pictures.png(8, 8))));
         String loadOut =
                 example("createLoadOut").replace(EXAMPLE_JOINT, joint.id().toString());
         ids.put(

@@ -14,6 +14,7 @@ import org.sunder.EmptyLog;
 import org.sunder.Samples;
 import org.sunder.ServiceTest;
 import org.sunder.airframe.Airframe;
+import org.sunder.photo.Pictures;
 
 /** The invented rocket: added, marked wherever it is shown, without a word in what is real, and taken away again. */
 @ServiceTest
@@ -133,6 +134,34 @@ class ExampleTest {
                 .as("something came in between")
                 .isEqualTo(409);
         assertThat(press("/example/away", "tests=1&setups=1").statusCode()).isEqualTo(302);
+        assertThat(client.get("/api" + EXAMPLE).status()).isEqualTo(404);
+    }
+
+    @Test
+    void aPhotoOfAnInventedTestIsNamedAndGoesAlong() {
+        press("/example");
+        String joint = "/api/joints/"
+                + client.get("/api" + EXAMPLE + "/joints")
+                        .body()
+                        .path("items")
+                        .path(0)
+                        .path("id")
+                        .asString();
+        String invented = client.get(joint + "/ground-tests")
+                .body()
+                .path("items")
+                .path(0)
+                .path("id")
+                .asString();
+        var kept = client.send(client.request("/api/ground-tests/" + invented + "/photo")
+                .header("Content-Type", "image/png")
+                .PUT(HttpRequest.BodyPublishers.ofByteArray(Pictures.png(8, 8))));
+        assertThat(kept.status()).as(kept.raw().body()).isEqualTo(201);
+        var asked = press("/example/away");
+        assertThat(asked.statusCode()).isEqualTo(409);
+        assertThat(asked.body())
+                .contains("1 photo of a test", "name=\"photos\" value=\"1\"", "/api/export?photos=true");
+        assertThat(press("/example/away", "photos=1").statusCode()).isEqualTo(302);
         assertThat(client.get("/api" + EXAMPLE).status()).isEqualTo(404);
     }
 

@@ -90,8 +90,9 @@ class BackupTest {
         Path live = folder.resolve("old");
         start(live).close();
         try (var connection = DriverManager.getConnection("jdbc:h2:file:" + live.resolve("sunder"), "sunder", "")) {
-            connection.createStatement().execute("alter table access_key drop column once");
-            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '9'");
+            connection.createStatement().execute("drop table photo_content");
+            connection.createStatement().execute("drop table photo");
+            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '10'");
         }
         start(live).close();
         try (Stream<Path> files = Files.list(live.resolve("backups"))) {

@@ -125,6 +125,8 @@ class AccessRules {
                 .authenticated()
                 .requestMatchers(HttpMethod.POST, LOGGING)
                 .hasAnyAuthority(admin, full, logOnly)
+                .requestMatchers(HttpMethod.PUT, "/api/ground-tests/*/photo")
+                .hasAnyAuthority(admin, full, logOnly)
                 .requestMatchers("/api/**", "/example", "/example/**")
                 .hasAnyAuthority(admin, full)
                 .requestMatchers(HttpMethod.POST, CHANGING)

@@ -1,0 +1,5 @@
+/** Photos over HTTP. */
+@NullMarked
+package org.sunder.photo.web;
+
+import org.jspecify.annotations.NullMarked;
