@@ -90,7 +90,7 @@ function photoOf(entry) {
 function chooser(entry) {
   if (!choosing.has(entry.key)) {
     const fault = h('span', { class: 'fault', role: 'status' });
-    const input = h('input', { type: 'file', accept: 'image/jpeg,image/png', capture: 'environment', 'aria-label': 'Add a photo of ' + entry.charge + ' ' + entry.unit + ' ' + entry.outcome });
+    const input = h('input', { type: 'file', accept: 'image/jpeg,image/png', 'aria-label': 'Add a photo of ' + entry.charge + ' ' + entry.unit + ' ' + entry.outcome });
     input.addEventListener('change', () => keepPhoto(entry.key, input, fault));
     choosing.set(entry.key, [h('span', { class: 'button choose-photo' }, 'Add a photo', input), fault]);
   }
@@ -100,6 +100,7 @@ function chooser(entry) {
 async function keepPhoto(key, input, fault) {
   const file = input.files[0];
   if (!file) return;
+  input.value = ''; // the same file can be chosen again
   fault.textContent = '';
   try {
     await addPhoto(key, await prepared(file));

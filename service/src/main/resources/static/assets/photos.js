@@ -32,6 +32,7 @@ function say(cell, words) {
 async function chosen(cell, input) {
   const file = input.files[0];
   if (!file) return;
+  input.value = ''; // the same file can be chosen again
   say(cell, '');
   try {
     const { bytes, type } = await prepared(file);
