@@ -138,12 +138,16 @@ class RefusedStartTest {
                 .run("--server.port=0", "--sunder.data-folder=" + folder)
                 .close();
         try (Connection connection = DriverManager.getConnection(url(), "sunder", "")) {
-            // The column is there, and nothing says that its change came to an end.
-            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '9'");
+            // The newest tables are there, and nothing says that its change came to an end.
+            connection
+                    .createStatement()
+                    .execute("delete from \"flyway_schema_history\" where \"installed_rank\" ="
+                            + " (select max(\"installed_rank\") from \"flyway_schema_history\")");
         }
         assertThat(refusal(output))
                 .startsWith("A change of the tables failed. ")
-                .contains("V9__keys_used_once.sql", "backups/before-migration-");
+                .containsPattern("V\\d+__\\w+\\.sql")
+                .contains("backups/before-migration-");
         assertThat(folder.resolve("backups")).isNotEmptyDirectory();
     }
 
