@@ -59,7 +59,7 @@ public class PhotoRows {
 
     /** How many there are. */
     int count() {
-        return photos.all().size();
+        return photos.count();
     }
 
     /** Where each of the documents begins that hold all photos and nothing else: after which test. */

@@ -17,7 +17,7 @@ record PhotoSheet(String address, String tag) {
 
     /** Those of the firings at some joints, by firing. */
     static Map<UUID, PhotoSheet> of(Photos photos, Collection<UUID> joints) {
-        return photos.of(joints).values().stream()
+        return photos.of(joints).stream()
                 .collect(Collectors.toMap(Photo::testId, photo -> new PhotoSheet(photo.address(), photo.tag())));
     }
 }

@@ -21,12 +21,14 @@ public final class CleanPhoto {
     private final int width;
     private final int height;
     private final byte[] content;
+    private final String digest;
 
     CleanPhoto(PhotoType type, int width, int height, byte[] content) {
         this.type = type;
         this.width = width;
         this.height = height;
         this.content = content;
+        this.digest = Digests.sha256(content);
     }
 
     /**
@@ -77,7 +79,7 @@ public final class CleanPhoto {
 
     /** SHA-256 of the file, in hexadecimal: photos with the same are the same. */
     public String digest() {
-        return Digests.sha256(content);
+        return digest;
     }
 
     /** Refuses, by throwing, dimensions that cannot be or are too large. */

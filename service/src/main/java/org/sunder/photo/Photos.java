@@ -5,10 +5,8 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.sunder.access.CurrentFlyer;
@@ -78,9 +76,14 @@ public class Photos {
         return store.content(flyer.id(), photo).orElseThrow(() -> none(photo.testId()));
     }
 
-    /** What is known of the photos at some joints, by test. */
-    public Map<UUID, Photo> of(Collection<UUID> joints) {
-        return store.of(flyer.id(), joints).stream().collect(Collectors.toMap(Photo::testId, photo -> photo));
+    /** What is known of the photos at some joints, in the order of the tests' ids. */
+    public List<Photo> of(Collection<UUID> joints) {
+        return store.of(flyer.id(), joints);
+    }
+
+    /** How many photos the flyer has. */
+    public int count() {
+        return store.total(flyer.id()).photos();
     }
 
     /** What is known of all of a flyer's photos, in the order of the tests' ids. */

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.MigrationInfoService;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Value;
@@ -21,12 +22,12 @@ class BackupBeforeMigration {
     @Bean
     FlywayMigrationStrategy copyThenMigrate(Backups backups, @Value("${sunder.data-folder}") Path folder) {
         return flyway -> {
-            if (flyway.info().pending().length == 0) {
+            MigrationInfoService state = flyway.info();
+            if (state.pending().length == 0) {
                 flyway.migrate(); // which looks at what was done before
                 return;
             }
-            Optional<Path> copy =
-                    flyway.info().applied().length > 0 ? backups.make("before-migration") : Optional.empty();
+            Optional<Path> copy = state.applied().length > 0 ? backups.make("before-migration") : Optional.empty();
             copy.ifPresent(file -> LOG.info("The database was copied to {}", file));
             Optional<Path> database = backups.databaseIn(folder);
             if (database.isPresent()) {

@@ -115,7 +115,7 @@ class RefusedStartTest {
     @InThoroughRuns
     void aJarWhoseMigrationsWereAlteredIsRefusedAndOpensNothing() throws Exception {
         Path altered = folder.resolve("altered");
-        Path classes = ClassArchive.classes();
+        Path classes = StartedService.classes();
         FileSystemUtils.copyRecursively(classes, altered);
         Files.writeString(
                 altered.resolve("db/migration/V2__stock.sql"), "-- one line more\n", StandardOpenOption.APPEND);

@@ -2,6 +2,7 @@ package org.sunder.process;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -57,15 +58,27 @@ public final class StartedService implements AutoCloseable {
         return java(System.getProperty("java.class.path"));
     }
 
-    /** The same with another class path, and more options. */
-    static List<String> java(String classPath, String... options) {
-        List<String> command = new ArrayList<>(List.of(
+    /** The same with another class path. */
+    static List<String> java(String classPath) {
+        return List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC"));
-        command.addAll(List.of(options));
-        command.addAll(List.of("-cp", classPath));
-        return command;
+                "-XX:+UseSerialGC",
+                "-cp",
+                classPath);
+    }
+
+    /** The folder of the classes of the service. */
+    static Path classes() {
+        try {
+            return Path.of(SunderApplication.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** Waits until it listens. */
