@@ -7,7 +7,8 @@ import java.lang.annotation.Target;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /**
- * A test that takes long for what a shorter one beside it shows in its main line: run where a run may take its time, as in CI.
+ * A test that takes long for what a shorter one beside it shows in its main line, or for what is met once in the life of a
+ * service: run where a run may take its time, as in CI.
  */
 @Target({ElementType.METHOD, ElementType.TYPE})
 @Retention(RetentionPolicy.RUNTIME)

@@ -1,6 +1,7 @@
 package org.sunder.advice;
 
 import com.github.benmanes.caffeine.cache.AsyncCache;
+import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
@@ -19,11 +20,14 @@ import org.sunder.engine.learning.posterior.NewSetups;
  * What was found lately: each flyer's fleet, its model, and what was asked of it. Everything is kept by the snapshot that it
  * follows from, to save work and never to decide: what is let go is found anew, the same to the last bit. Two who ask the same
  * at once wait for one computation.
+ *
+ * <p>Models have room of their own. One is dear to make and cheap to change, and larger than hundreds of answers: among them it
+ * would be the first to go.
  */
 @Component
 class Findings {
 
-    /** What may be kept is this part of the memory. */
+    /** What may be kept is this part of the memory, half of it models. */
     private static final int SHARE = 3;
 
     private static final int KILOBYTE = 1024;
@@ -31,11 +35,30 @@ class Findings {
     private static final int SNAPSHOT = 50;
     private static final int ANSWER = 50;
 
-    private final AsyncCache<Object, Object> kept = Caffeine.newBuilder()
-            .maximumWeight(Runtime.getRuntime().maxMemory() / KILOBYTE / SHARE)
-            .weigher((Object asked, Object found) -> weight(found))
-            .executor(Runnable::run)
-            .buildAsync();
+    private final AsyncCache<Object, Object> kept;
+    private final Cache<UUID, ModelOf> models;
+
+    Findings() {
+        this(Runtime.getRuntime().maxMemory() / KILOBYTE / SHARE);
+    }
+
+    /**
+     * Findings that take so much memory.
+     *
+     * @param kilobytes of all that is kept, about
+     */
+    Findings(long kilobytes) {
+        kept = Caffeine.newBuilder()
+                .maximumWeight(kilobytes / 2)
+                .weigher((Object asked, Object found) -> weight(found))
+                .executor(Runnable::run)
+                .buildAsync();
+        models = Caffeine.newBuilder()
+                .maximumWeight(kilobytes / 2)
+                .weigher((UUID flyer, ModelOf found) -> found.model().kilobytes())
+                .executor(Runnable::run)
+                .build();
+    }
 
     private static int weight(Object found) {
         if (found instanceof FleetModel model) {
@@ -52,28 +75,48 @@ class Findings {
                 : ANSWER;
     }
 
+    /** Asked of one version of a fleet. */
+    private sealed interface OfFleet {
+
+        FleetSnapshot fleet();
+
+        /** Whether a later version than this is known, of the same flyer's fleet. */
+        default boolean isBefore(FleetSnapshot later) {
+            return fleet().flyer().equals(later.flyer()) && fleet().version() < later.version();
+        }
+    }
+
     /** A flyer's fleet as it was read, or written, last. */
     private record LatestOf(UUID flyer) {}
 
-    /** The fleet whose model was made last: the next model differs little from it. */
-    private record LatestModelOf(UUID flyer) {}
+    /** The model made last of a flyer's fleet, and the version it was made of: the next differs little from it. */
+    private record ModelOf(long version, FleetModel model) {
 
-    private record ModelOf(FleetSnapshot fleet) {}
+        boolean isOf(FleetSnapshot fleet) {
+            return model.log().equals(fleet.log()) && model.priors().equals(fleet.priors());
+        }
+
+        FleetModel changedTo(FleetSnapshot fleet) {
+            return model.priors().equals(fleet.priors())
+                    ? model.changedTo(fleet.log())
+                    : FleetModel.of(fleet.log(), fleet.priors());
+        }
+    }
 
     private record ExampleModelOf(FleetLog log) {}
 
-    private record PosteriorOf(FleetSnapshot fleet, UUID setup) {}
+    private record PosteriorOf(FleetSnapshot fleet, UUID setup) implements OfFleet {}
 
-    private record NewSetupsOf(FleetSnapshot fleet, UUID joint) {}
+    private record NewSetupsOf(FleetSnapshot fleet, UUID joint) implements OfFleet {}
 
-    private record AnswerTo(FleetSnapshot fleet, Object question) {}
+    private record AnswerTo(FleetSnapshot fleet, Object question) implements OfFleet {}
 
     /** The flyer's fleet kept last, of whatever version. */
     @Nullable FleetSnapshot latest(UUID flyer) {
         return (FleetSnapshot) ifPresent(new LatestOf(flyer));
     }
 
-    /** Keeps a fleet as the latest, unless a later one is known. */
+    /** Keeps a fleet as the latest, unless a later one is known, and lets go what was asked of those before. */
     void keep(FleetSnapshot fleet) {
         kept.synchronous()
                 .asMap()
@@ -81,25 +124,19 @@ class Findings {
                         new LatestOf(fleet.flyer()),
                         fleet,
                         (before, now) -> ((FleetSnapshot) before).version() > fleet.version() ? before : now);
+        kept.asMap().keySet().removeIf(asked -> asked instanceof OfFleet question && question.isBefore(fleet));
     }
 
     /** The model of a fleet. */
     FleetModel model(FleetSnapshot fleet) {
-        return find(new ModelOf(fleet), () -> {
-            LatestModelOf asked = new LatestModelOf(fleet.flyer());
-            ModelOf before = (ModelOf) ifPresent(asked);
-            FleetModel base = before == null ? null : (FleetModel) ifPresent(before);
-            FleetModel model = base == null || !base.priors().equals(fleet.priors())
-                    ? FleetModel.of(fleet.log(), fleet.priors())
-                    : base.changedTo(fleet.log());
-            if (before == null || before.fleet().version() <= fleet.version()) {
-                kept.synchronous().put(asked, new ModelOf(fleet));
-                if (before != null) {
-                    kept.synchronous().invalidate(before);
-                }
+        ModelOf latest = models.asMap().compute(fleet.flyer(), (flyer, before) -> {
+            if (before == null) {
+                return new ModelOf(fleet.version(), FleetModel.of(fleet.log(), fleet.priors()));
             }
-            return model;
+            boolean stays = before.version() > fleet.version() || before.isOf(fleet);
+            return stays ? before : new ModelOf(fleet.version(), before.changedTo(fleet));
         });
+        return latest.isOf(fleet) ? latest.model() : latest.changedTo(fleet);
     }
 
     /** What is known of one setup. */

@@ -34,6 +34,7 @@ import org.springframework.boot.test.system.OutputCaptureExtension;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.support.GenericApplicationContext;
 import org.sunder.Client;
+import org.sunder.InThoroughRuns;
 import org.sunder.MovedClock;
 import org.sunder.Patience;
 import org.sunder.Samples;
@@ -45,6 +46,7 @@ import tools.jackson.databind.JsonNode;
  * Nothing acknowledged is lost or doubled, nobody has to mend anything, and no fault of a caller's is called one of ours.
  */
 @ExtendWith(OutputCaptureExtension.class)
+@InThoroughRuns
 class FaultsTest {
 
     private static final int CONNECTIONS = 3;

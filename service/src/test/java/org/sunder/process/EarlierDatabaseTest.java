@@ -11,10 +11,12 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sunder.EarlierVersion;
+import org.sunder.InThoroughRuns;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A database of an earlier version is opened, brought to the shape of this one, and answered as it was then. */
+@InThoroughRuns
 class EarlierDatabaseTest {
 
     @TempDir

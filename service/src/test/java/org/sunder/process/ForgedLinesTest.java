@@ -18,6 +18,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What a caller sends cannot make a line of the log that the service did not write, however much is logged. */
+@InThoroughRuns
 class ForgedLinesTest {
 
     private static final String LINE = "2026-01-01T00:00:00.000Z  INFO  forged : all is well";
@@ -46,7 +47,6 @@ class ForgedLinesTest {
     }
 
     @Test
-    @InThoroughRuns
     void noCallerWritesALineOfTheStructuredLogWhichNamesRequestsAndNoKey() throws Exception {
         List<String> settings = new ArrayList<>(List.of(EVERYTHING));
         settings.add("--logging.structured.format.console=ecs");

@@ -34,6 +34,7 @@ class CutOffChangeTest {
     Path folder;
 
     @Test
+    @InThoroughRuns
     void aDatabaseLeftHalfChangedIsBroughtBackAndThenChangedAsAWhole() throws Exception {
         EarlierVersion seventh = new EarlierVersion(7);
         seventh.unpack(folder);
@@ -57,6 +58,7 @@ class CutOffChangeTest {
     }
 
     @Test
+    @InThoroughRuns
     void aFirstStartThatWasCutOffBeginsAnew() throws Exception {
         try (Connection database = DriverManager.getConnection(url(), "sunder", "")) {
             database.createStatement().execute("create table flyer (id uuid primary key)");

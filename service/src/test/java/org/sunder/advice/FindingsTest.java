@@ -1,0 +1,61 @@
+package org.sunder.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.sunder.engine.learning.posterior.FleetModel;
+
+/** What is kept of what was found, where memory is short. */
+class FindingsTest {
+
+    private static final int KILOBYTES = 20_000;
+    private static final int ANSWERS = 2000; // more than there is room for
+
+    private final Findings findings = new Findings(KILOBYTES);
+
+    @Test
+    void noNumberOfAnswersPushesTheModelOut() {
+        FleetSnapshot fleet = fleet(UUID.randomUUID(), 1);
+        for (int i = 0; i < ANSWERS; i++) {
+            asked(fleet, i);
+            asked(fleet, i);
+        }
+        FleetModel model = findings.model(fleet);
+        assertThat(findings.model(fleet)).isSameAs(model);
+        for (int i = 0; i < ANSWERS; i++) {
+            asked(fleet, -i);
+            asked(fleet, -i);
+        }
+        assertThat(findings.model(fleet)).isSameAs(model);
+        assertThat(findings.model(fleet(fleet.flyer(), 2))).as("the same log").isSameAs(model);
+    }
+
+    @Test
+    void whatWasAnsweredOfAnEarlierVersionMakesRoomForTheLatest() {
+        UUID flyer = UUID.randomUUID();
+        for (int version = 1; version <= 20; version++) {
+            FleetSnapshot fleet = fleet(flyer, version);
+            findings.keep(fleet);
+            for (int i = 0; i < 50; i++) {
+                asked(fleet, i);
+                asked(fleet, i);
+            }
+            assertThat(asked(fleet, 49)).as("once found of version " + version).isEqualTo(0);
+        }
+    }
+
+    /** How often it had to be found: 0 where it was kept. */
+    private int asked(FleetSnapshot fleet, int question) {
+        int[] found = {0};
+        findings.answer(fleet, question, () -> ++found[0]);
+        return found[0];
+    }
+
+    private static FleetSnapshot fleet(UUID flyer, long version) {
+        return FleetSnapshot.of(flyer, version, Optional.empty(), List.of(), Map.of());
+    }
+}
