@@ -1,6 +1,8 @@
 package org.sunder.speed;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
 import org.springframework.core.env.Environment;
@@ -37,8 +39,19 @@ record DualDeployFleet(String base, String key, List<String> airframes, List<Str
              "ceiling":{"gaugePressure":{"value":300,"unit":"kPa"}},
              "measure":{"value":0.05,"unit":"g"}}""";
 
-    /** Makes fleets under flyers of their own. */
-    record Maker(Environment environment, AccessKeys keys, Flyers flyers) {
+    /** Makes fleets under flyers of their own; what is copied into them is entered once. */
+    static final class Maker {
+
+        private final Environment environment;
+        private final AccessKeys keys;
+        private final Flyers flyers;
+        private final Map<Integer, JsonNode> entered = new HashMap<>();
+
+        Maker(Environment environment, AccessKeys keys, Flyers flyers) {
+            this.environment = environment;
+            this.keys = keys;
+            this.flyers = flyers;
+        }
 
         /** A fleet of so many airframes: one, or a multiple of five. */
         DualDeployFleet of(int airframes) {
@@ -46,9 +59,8 @@ record DualDeployFleet(String base, String key, List<String> airframes, List<Str
                 throw new IllegalArgumentException(airframes + " airframes; one, or a multiple of " + PATTERNS);
             }
             int patterns = Math.min(airframes, PATTERNS);
-            Client pattern = new Client(environment).with(key());
-            IntStream.range(0, patterns).forEach(i -> enter(pattern, i));
-            String all = new CopiedFleet(pattern.get("/api/export").body()).times(airframes / patterns);
+            JsonNode pattern = entered.computeIfAbsent(patterns, this::entered);
+            String all = new CopiedFleet(pattern).times(airframes / patterns);
             String key = key();
             Client flyer = new Client(environment).with(key);
             Client.Answer taken = flyer.post("/api/import", all);
@@ -58,6 +70,12 @@ record DualDeployFleet(String base, String key, List<String> airframes, List<Str
             JsonNode export = flyer.get("/api/export").body();
             String base = "http://127.0.0.1:" + environment.getProperty("local.server.port");
             return new DualDeployFleet(base, key, addresses(export, "airframes"), addresses(export, "joints"));
+        }
+
+        private JsonNode entered(int airframes) {
+            Client client = new Client(environment).with(key());
+            IntStream.range(0, airframes).forEach(i -> enter(client, i));
+            return client.get("/api/export").body();
         }
 
         private String key() {

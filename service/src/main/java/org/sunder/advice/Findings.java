@@ -6,6 +6,8 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Semaphore;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -37,6 +39,9 @@ class Findings {
 
     private final AsyncCache<Object, Object> kept;
     private final Cache<UUID, ModelOf> models;
+
+    /** Models are large, and all cores work on one: no more are in use at once than there are cores. */
+    private final Semaphore inUse = new Semaphore(Runtime.getRuntime().availableProcessors());
 
     Findings() {
         this(Runtime.getRuntime().maxMemory() / KILOBYTE / SHARE);
@@ -92,8 +97,10 @@ class Findings {
     /** The model made last of a flyer's fleet, and the version it was made of: the next differs little from it. */
     private record ModelOf(long version, FleetModel model) {
 
+        @SuppressWarnings("ReferenceEquality") // a quick yes: to compare a large log takes milliseconds
         boolean isOf(FleetSnapshot fleet) {
-            return model.log().equals(fleet.log()) && model.priors().equals(fleet.priors());
+            boolean same = model.log() == fleet.log() || model.log().equals(fleet.log());
+            return same && model.priors().equals(fleet.priors());
         }
 
         FleetModel changedTo(FleetSnapshot fleet) {
@@ -127,8 +134,25 @@ class Findings {
         kept.asMap().keySet().removeIf(asked -> asked instanceof OfFleet question && question.isBefore(fleet));
     }
 
-    /** The model of a fleet. */
-    FleetModel model(FleetSnapshot fleet) {
+    /**
+     * What the model of a fleet says.
+     *
+     * @param question asked of the model; asks nothing else here, and its answer does not hold the model
+     */
+    <T> T ask(FleetSnapshot fleet, Function<FleetModel, T> question) {
+        return inTurn(() -> question.apply(model(fleet)));
+    }
+
+    private <T> T inTurn(Supplier<T> work) {
+        inUse.acquireUninterruptibly();
+        try {
+            return work.get();
+        } finally {
+            inUse.release();
+        }
+    }
+
+    private FleetModel model(FleetSnapshot fleet) {
         ModelOf latest = models.asMap().compute(fleet.flyer(), (flyer, before) -> {
             if (before == null) {
                 return new ModelOf(fleet.version(), FleetModel.of(fleet.log(), fleet.priors()));
@@ -142,7 +166,7 @@ class Findings {
     /** What is known of one setup. */
     LeafPosterior posterior(FleetSnapshot fleet, Setup setup) {
         return find(
-                new PosteriorOf(fleet, setup.id()), () -> modelOf(fleet, setup).leaf(fleet.leaf(setup)));
+                new PosteriorOf(fleet, setup.id()), () -> ask(fleet, setup, model -> model.leaf(fleet.leaf(setup))));
     }
 
     /**
@@ -153,15 +177,16 @@ class Findings {
      */
     LeafPosterior posteriorOfNew(FleetSnapshot fleet, Setup setup, double inputSd) {
         NewSetups joint = find(
-                new NewSetupsOf(fleet, setup.jointId()), () -> fleet.newSetups(modelOf(fleet, setup), setup.jointId()));
+                new NewSetupsOf(fleet, setup.jointId()),
+                () -> ask(fleet, setup, model -> fleet.newSetups(model, setup.jointId())));
         return joint.with(inputSd);
     }
 
-    private FleetModel modelOf(FleetSnapshot fleet, Setup setup) {
-        return fleet.ofExample(setup) ? example(fleet) : model(fleet);
+    /** What is invented teaches nothing real, and learns from nothing real. */
+    private <T> T ask(FleetSnapshot fleet, Setup setup, Function<FleetModel, T> question) {
+        return fleet.ofExample(setup) ? inTurn(() -> question.apply(example(fleet))) : ask(fleet, question);
     }
 
-    /** What is invented teaches nothing real, and learns from nothing real. */
     private FleetModel example(FleetSnapshot fleet) {
         return find(new ExampleModelOf(fleet.example()), () -> FleetModel.of(fleet.example(), Priors.standard()));
     }

@@ -47,16 +47,10 @@ public class FleetCorrections {
      * @param beforeAnyTest the same for a flyer with no test at all
      * @param scatter mean of the shot-to-shot scatter of the log threshold
      * @param band mean width of the band of partial separation, in log charge ratio
-     * @param joints every joint's correction in the setup in force
      * @param tests counted firings of the fleet
      */
     public record FleetCorrection(
-            CorrectionFactor newAirframe,
-            CorrectionFactor beforeAnyTest,
-            double scatter,
-            double band,
-            List<JointCorrection> joints,
-            int tests) {}
+            CorrectionFactor newAirframe, CorrectionFactor beforeAnyTest, double scatter, double band, int tests) {}
 
     /**
      * Medians and 90 % intervals of what all joints of the fleet share, in log charge ratio.
@@ -93,29 +87,34 @@ public class FleetCorrections {
             UUID airframeId, String airframe, UUID jointId, String joint, CorrectionFactor correction, int tests) {}
 
     /**
-     * What the fleet teaches, and how well it is known what all its joints share; the latter takes far longer to find.
+     * What the fleet teaches, what of each joint, and how well it is known what they all share: a joint takes as long to find
+     * as the fleet, and what they share far longer.
+     *
+     * @param joints every joint's correction in the setup in force
      */
-    public record Explained(FleetCorrection correction, Shared shared) {}
+    public record Explained(FleetCorrection correction, List<JointCorrection> joints, Shared shared) {}
 
     /** What the flyer's fleet teaches now. */
     public FleetCorrection now() {
         return correction(fleets.current());
     }
 
-    /** The same with what all joints share. */
+    /** The same with each joint, and with what all joints share. */
     public Explained explained() {
         FleetSnapshot fleet = fleets.current();
         return new Explained(
                 correction(fleet),
+                fleet.joints().stream()
+                        .filter(joint -> joint.finding().isEmpty())
+                        .map(joint -> joint(fleet, joint))
+                        .toList(),
                 findings.answer(
-                        fleet,
-                        Asked.SHARED,
-                        () -> Shared.of(findings.model(fleet).hyperparameters())));
+                        fleet, Asked.SHARED, () -> findings.ask(fleet, model -> Shared.of(model.hyperparameters()))));
     }
 
     private FleetCorrection correction(FleetSnapshot fleet) {
         LeafPosterior fresh = findings.answer(
-                fleet, Asked.NEW_AIRFRAME, () -> findings.model(fleet).leaf(NEW_AIRFRAME));
+                fleet, Asked.NEW_AIRFRAME, () -> findings.ask(fleet, model -> model.leaf(NEW_AIRFRAME)));
         return new FleetCorrection(
                 fresh.correctionFactor(),
                 fleet.pool().isEmpty()
@@ -123,10 +122,6 @@ public class FleetCorrections {
                         : findings.answer(fleet, Asked.BEFORE_ANY_TEST, () -> beforeAnyTest(fleet.priors())),
                 fresh.scatterMean(),
                 fresh.bandMean(),
-                fleet.joints().stream()
-                        .filter(joint -> joint.finding().isEmpty())
-                        .map(joint -> joint(fleet, joint))
-                        .toList(),
                 fleet.counted());
     }
 

@@ -24,14 +24,14 @@ class FindingsTest {
             asked(fleet, i);
             asked(fleet, i);
         }
-        FleetModel model = findings.model(fleet);
-        assertThat(findings.model(fleet)).isSameAs(model);
+        FleetModel model = model(fleet);
+        assertThat(model(fleet)).isSameAs(model);
         for (int i = 0; i < ANSWERS; i++) {
             asked(fleet, -i);
             asked(fleet, -i);
         }
-        assertThat(findings.model(fleet)).isSameAs(model);
-        assertThat(findings.model(fleet(fleet.flyer(), 2))).as("the same log").isSameAs(model);
+        assertThat(model(fleet)).isSameAs(model);
+        assertThat(model(fleet(fleet.flyer(), 2))).as("the same log").isSameAs(model);
     }
 
     @Test
@@ -46,6 +46,10 @@ class FindingsTest {
             }
             assertThat(asked(fleet, 49)).as("once found of version " + version).isEqualTo(0);
         }
+    }
+
+    private FleetModel model(FleetSnapshot fleet) {
+        return findings.ask(fleet, found -> found);
     }
 
     /** How often it had to be found: 0 where it was kept. */

@@ -138,10 +138,10 @@ class TeachingTest {
 
     @Test
     void aModelChangedIsTheSameToTheLastBitAsOneMadeAnew() {
-        findings.model(fleets.current());
+        findings.ask(fleets.current(), model -> model);
         client.post(joint + "/ground-tests", Samples.test("0.85", "partial"));
         FleetSnapshot fleet = fleets.current();
-        FleetModel changed = findings.model(fleet);
+        FleetModel changed = findings.ask(fleet, found -> found);
         FleetModel anew = FleetModel.of(fleet.log(), Priors.standard());
         for (LoggedJoint logged : fleet.joints()) {
             Leaf leaf = fleet.leaf(logged.setup());

@@ -96,7 +96,7 @@ record FleetView(
                 ProbabilityView.rounded(fleet.scatter()),
                 ProbabilityView.rounded(fleet.band()),
                 SharedView.of(explained.shared()),
-                fleet.joints().stream()
+                explained.joints().stream()
                         .map(joint -> new JointView(
                                 joint.airframeId(),
                                 joint.airframe(),
