@@ -4,10 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,11 +23,16 @@ import org.sunder.Client;
 import org.sunder.Patience;
 import org.sunder.Samples;
 import org.sunder.SunderApplication;
+import org.sunder.photo.CleanPhoto;
+import org.sunder.photo.Pictures;
 
 /** A full disk: changes are refused as passing, reading goes on, and with room again so does writing. */
 class FullDiskTest {
 
     private static final int NEARLY_FULL = 20; // megabytes, of the 32 below which changes are refused
+    private static final int ROOM_FOR_A_PHOTO = 36; // megabytes
+    private static final int PHOTOS = 6;
+    private static final byte[] PHOTO = Pictures.noise(4_500_000, 18);
 
     @TempDir
     Path folder;
@@ -80,6 +91,69 @@ class FullDiskTest {
                             .valueStream()
                             .map(item -> "/api/airframes/" + item.path("id").asString()))
                     .containsExactlyInAnyOrderElementsOf(acknowledged);
+        }
+    }
+
+    @Test
+    void aPhotoIsKeptWholeOrRefusedAsTheDiskFillsUp() throws Exception {
+        Path disk = Files.createDirectory(folder.resolve("disk"));
+        assumeTrue(mounted(disk), "a small disk cannot be mounted by this user: the test of a full one is skipped");
+        try (ConfigurableApplicationContext service = start("--sunder.data-folder=" + disk.resolve("data"))) {
+            Client client = new Client(service.getEnvironment());
+            List<String> photos = placesForPhotos(client);
+            Path filler = disk.resolve("filler");
+            fill(filler, disk.toFile().getUsableSpace() - ROOM_FOR_A_PHOTO * 1_000_000L);
+            List<CompletableFuture<Client.Answer>> sent = photos.stream()
+                    .map(photo ->
+                            CompletableFuture.supplyAsync(() -> put(client, photo), work -> new Thread(work).start()))
+                    .toList();
+            List<Integer> statuses =
+                    sent.stream().map(each -> each.join().status()).toList();
+            assertThat(statuses).contains(201, 503).containsOnly(201, 503);
+            assertThat(disk.toFile().getUsableSpace()).as("what H2 had left").isPositive();
+            String exported = client.get("/api/export").raw().body();
+            fill(filler, Long.MAX_VALUE);
+            for (int i = 0; i < photos.size(); i++) {
+                assertThat(put(client, photos.get(i)).status()).as("no room").isEqualTo(503);
+                assertThat(isKept(client, photos.get(i))).isEqualTo(statuses.get(i) == 201);
+            }
+            assertThat(client.get("/api/export").raw().body()).isEqualTo(exported);
+            assertThat(client.get("/readyz").status()).isEqualTo(200);
+            Files.delete(filler);
+            for (int i = 0; i < photos.size(); i++) {
+                assertThat(put(client, photos.get(i)).status()).isEqualTo(statuses.get(i) == 201 ? 200 : 201);
+            }
+            assertThat(photos).allMatch(photo -> isKept(client, photo));
+        } finally {
+            run("umount", disk.toString());
+        }
+    }
+
+    /** Addresses where tests that are logged now may have a photo. */
+    private static List<String> placesForPhotos(Client client) {
+        String joint = client.joint();
+        return IntStream.range(0, PHOTOS)
+                .mapToObj(i -> client.post(joint + "/ground-tests", Samples.test("0.8" + i, "partial"))
+                                .header("Location")
+                        + "/photo")
+                .toList();
+    }
+
+    private static Client.Answer put(Client client, String photo) {
+        return client.send(
+                client.request(photo, "Content-Type", "image/png").PUT(HttpRequest.BodyPublishers.ofByteArray(PHOTO)));
+    }
+
+    /** Whether the photo is there, as it was sent. */
+    private static boolean isKept(Client client, String photo) {
+        try {
+            HttpResponse<byte[]> read = HttpClient.newHttpClient()
+                    .send(client.request(photo).build(), HttpResponse.BodyHandlers.ofByteArray());
+            assertThat(read.statusCode()).isIn(200, 404);
+            return read.statusCode() == 200
+                    && Arrays.equals(read.body(), CleanPhoto.of(PHOTO).content());
+        } catch (IOException | InterruptedException e) {
+            throw new IllegalStateException(e);
         }
     }
 

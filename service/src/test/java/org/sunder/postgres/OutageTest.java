@@ -2,8 +2,6 @@ package org.sunder.postgres;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.net.ServerSocket;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -23,8 +21,7 @@ class OutageTest {
 
     @Test
     void goesOnAfterTheDatabaseWasKilled() throws Exception {
-        try (PostgreSQLContainer server = PostgresServer.container()) {
-            server.setPortBindings(List.of(freePort() + ":5432")); // the same port after the restart
+        try (PostgreSQLContainer server = PostgresServer.restartable()) {
             server.start();
             String url = PostgresServer.url(server, server.getDatabaseName());
             try (var service = new SpringApplicationBuilder(SunderApplication.class)
@@ -72,11 +69,5 @@ class OutageTest {
             acknowledged.add(answer.header("Location"));
         }
         return answer;
-    }
-
-    private static int freePort() throws IOException {
-        try (ServerSocket socket = new ServerSocket(0)) {
-            return socket.getLocalPort();
-        }
     }
 }

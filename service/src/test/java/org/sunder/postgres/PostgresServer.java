@@ -1,8 +1,12 @@
 package org.sunder.postgres;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.ServerSocket;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.testcontainers.DockerClientFactory;
@@ -28,6 +32,17 @@ public final class PostgresServer {
         String image =
                 Optional.ofNullable(System.getenv("SUNDER_TEST_POSTGRES_IMAGE")).orElse(OFFICIAL);
         return new PostgreSQLContainer(DockerImageName.parse(image).asCompatibleSubstituteFor("postgres"));
+    }
+
+    /** A container that is not started, on a port that it keeps when it is killed and started again. */
+    static PostgreSQLContainer restartable() {
+        PostgreSQLContainer server = container();
+        try (ServerSocket free = new ServerSocket(0)) {
+            server.setPortBindings(List.of(free.getLocalPort() + ":5432"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return server;
     }
 
     /** The address of a new, empty database, with user and password in it. */

@@ -2,6 +2,7 @@ package org.sunder.postgres;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
@@ -88,6 +89,35 @@ class TwoInstancesTest {
         var other =
                 client(second).post(joint + "/ground-tests", Samples.test("0.85", "none"), "Idempotency-Key", "both");
         assertThat(other.status()).isEqualTo(422);
+    }
+
+    @Test
+    void differentReportsOfOneJointAtBothAreAllKeptOnce() {
+        String joint = client(first).joint();
+        List<CompletableFuture<Client.Answer>> sent = IntStream.range(0, 24)
+                .mapToObj(i -> CompletableFuture.supplyAsync(
+                        () -> client(i % 2 == 0 ? first : second)
+                                .post(
+                                        joint + "/ground-tests",
+                                        Samples.test("0." + (60 + i), "none"),
+                                        "Idempotency-Key",
+                                        "report " + i),
+                        work -> new Thread(work).start()))
+                .toList();
+        assertThat(sent.stream().map(CompletableFuture::join).map(Client.Answer::status))
+                .containsOnly(201);
+        List<Double> charges = new ArrayList<>();
+        client(second)
+                .get(joint + "/ground-tests")
+                .body()
+                .path("items")
+                .forEach(test -> charges.add(test.path("charge").path("value").asDouble()));
+        assertThat(charges)
+                .containsExactlyInAnyOrderElementsOf(IntStream.range(0, 24)
+                        .mapToObj(i -> Double.valueOf("0." + (60 + i)))
+                        .toList());
+        assertThat(client(first).get(joint + "/next-charge").body())
+                .isEqualTo(client(second).get(joint + "/next-charge").body());
     }
 
     @Test

@@ -58,14 +58,14 @@ public final class StartedService implements AutoCloseable {
         return java(System.getProperty("java.class.path"));
     }
 
-    /** The same with another class path. */
-    static List<String> java(String classPath) {
-        return List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-cp",
-                classPath);
+    /** The same with another class path, and more options. */
+    static List<String> java(String classPath, String... options) {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+        command.addAll(List.of(options));
+        command.addAll(List.of("-cp", classPath));
+        return command;
     }
 
     /** The folder of the classes of the service. */
