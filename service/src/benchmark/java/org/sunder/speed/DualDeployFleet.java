@@ -1,13 +1,18 @@
 package org.sunder.speed;
 
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ApplicationContext;
+import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.Environment;
 import org.sunder.Client;
 import org.sunder.Samples;
+import org.sunder.SunderApplication;
 import org.sunder.access.AccessKeys;
 import org.sunder.access.Flyers;
 import org.sunder.access.Scope;
@@ -39,6 +44,18 @@ record DualDeployFleet(String base, String key, List<String> airframes, List<Str
              "ceiling":{"gaugePressure":{"value":300,"unit":"kPa"}},
              "measure":{"value":0.05,"unit":"g"}}""";
 
+    /** The service with keys and as good as no limit of requests, on H2 in a folder. */
+    static ConfigurableApplicationContext service(Path folder, Class<?>... more) {
+        return new SpringApplicationBuilder(SunderApplication.class)
+                .sources(more)
+                .run(
+                        "--sunder.data-folder=" + folder,
+                        "--server.port=0",
+                        "--logging.level.org.sunder=warn",
+                        "--sunder.access.keys=true",
+                        "--sunder.access.requests-per-minute=100000000");
+    }
+
     /** Makes fleets under flyers of their own; what is copied into them is entered once. */
     static final class Maker {
 
@@ -47,10 +64,10 @@ record DualDeployFleet(String base, String key, List<String> airframes, List<Str
         private final Flyers flyers;
         private final Map<Integer, JsonNode> entered = new HashMap<>();
 
-        Maker(Environment environment, AccessKeys keys, Flyers flyers) {
-            this.environment = environment;
-            this.keys = keys;
-            this.flyers = flyers;
+        Maker(ApplicationContext service) {
+            this.environment = service.getEnvironment();
+            this.keys = service.getBean(AccessKeys.class);
+            this.flyers = service.getBean(Flyers.class);
         }
 
         /** A fleet of so many airframes: one, or a multiple of five. */

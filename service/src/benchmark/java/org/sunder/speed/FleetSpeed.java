@@ -10,12 +10,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.sunder.Samples;
-import org.sunder.SunderApplication;
-import org.sunder.access.AccessKeys;
-import org.sunder.access.Flyers;
 
 /**
  * The main job over HTTP on {@link DualDeployFleet}s of several sizes, service and callers in one process; as multiples of
@@ -39,15 +35,8 @@ public final class FleetSpeed {
     public static void main(String[] args) throws Exception {
         long seconds = args.length > 0 ? Long.parseLong(args[0]) : 20;
         Path folder = Files.createTempDirectory("sunder-speed");
-        try (ConfigurableApplicationContext service = new SpringApplicationBuilder(SunderApplication.class)
-                .run(
-                        "--sunder.data-folder=" + folder,
-                        "--server.port=0",
-                        "--logging.level.org.sunder=warn",
-                        "--sunder.access.keys=true",
-                        "--sunder.access.requests-per-minute=100000000")) {
-            DualDeployFleet.Maker maker = new DualDeployFleet.Maker(
-                    service.getEnvironment(), service.getBean(AccessKeys.class), service.getBean(Flyers.class));
+        try (ConfigurableApplicationContext service = DualDeployFleet.service(folder)) {
+            DualDeployFleet.Maker maker = new DualDeployFleet.Maker(service);
             new FleetSpeed(maker, seconds * 1_000_000_000L).report();
         }
     }
@@ -62,7 +51,7 @@ public final class FleetSpeed {
         pages(maker.of(300));
         callers();
         System.gc();
-        System.out.printf(Locale.ROOT, "%nHeap after all that, collected: %.0f MB of %.0f MB%n", used(), most());
+        System.out.printf(Locale.ROOT, "%nHeap after all that, collected: %.0f MB of %.0f MB%n", Timing.heap(), most());
         many();
     }
 
@@ -204,12 +193,8 @@ public final class FleetSpeed {
                     FLYERS,
                     turn,
                     Timing.median(times),
-                    used());
+                    Timing.heap());
         }
-    }
-
-    private static double used() {
-        return (Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) / 1e6;
     }
 
     private static double most() {

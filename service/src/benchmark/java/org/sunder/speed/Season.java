@@ -11,15 +11,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.sunder.Client;
 import org.sunder.Samples;
-import org.sunder.SunderApplication;
-import org.sunder.access.AccessKeys;
-import org.sunder.access.Flyers;
 
 /**
  * A club over a season: many flyers with a {@link DualDeployFleet} each, at half of what the service can carry, for as long as
@@ -51,20 +47,13 @@ public final class Season {
     /** One call of a kind, with how long it took from when it was due. */
     private record Timed(String kind, double millis) {}
 
-    /** Prints the tables of the section of a season in service/docs/trust.md. */
+    /** Prints the tables of the section of a season in service/docs/service-speed.md. */
     public static void main(String[] args) throws Exception {
         double minutes = args.length > 0 ? Double.parseDouble(args[0]) : 10;
         long tests = args.length > 1 ? Long.parseLong(args[1]) : 1_000_000;
         Path folder = Files.createTempDirectory("sunder-season");
-        try (ConfigurableApplicationContext service = new SpringApplicationBuilder(SunderApplication.class, BareRoutes.class)
-                .run(
-                        "--sunder.data-folder=" + folder,
-                        "--server.port=0",
-                        "--logging.level.org.sunder=warn",
-                        "--sunder.access.keys=true",
-                        "--sunder.access.requests-per-minute=100000000")) {
-            DualDeployFleet.Maker maker = new DualDeployFleet.Maker(
-                    service.getEnvironment(), service.getBean(AccessKeys.class), service.getBean(Flyers.class));
+        try (ConfigurableApplicationContext service = DualDeployFleet.service(folder, BareRoutes.class)) {
+            DualDeployFleet.Maker maker = new DualDeployFleet.Maker(service);
             List<DualDeployFleet> fleets =
                     Stream.generate(() -> maker.of(AIRFRAMES)).limit(FLYERS).toList();
             Season season = new Season(fleets, bare(service, folder, fleets.get(0).base()));
@@ -92,7 +81,7 @@ public final class Season {
         for (int part = 1; part <= parts; part++) {
             List<Timed> calls = load(nanos / parts, peak / 2);
             System.gc();
-            double heap = used();
+            double heap = Timing.heap();
             for (String kind : KINDS) {
                 List<Double> times =
                         calls.stream().filter(call -> call.kind().equals(kind)).map(Timed::millis).toList();
@@ -206,9 +195,5 @@ public final class Season {
             medians.put(kind, Timing.median(times.subList(20, times.size())));
         });
         return medians;
-    }
-
-    private static double used() {
-        return (Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) / 1e6;
     }
 }

@@ -49,6 +49,11 @@ final class Timing {
         }
     }
 
+    /** Megabytes of the heap in use. */
+    static double heap() {
+        return (Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) / 1e6;
+    }
+
     static double median(List<Double> values) {
         return quantile(values, 0.5);
     }
