@@ -5,6 +5,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,9 @@ import tools.jackson.databind.json.JsonMapper;
 /** Speaks to the service under test as any client would. */
 @TestComponent
 public class Client {
+
+    /** No answer takes as long on the slowest machine: who waits longer waits for ever. */
+    private static final Duration LONGEST = Duration.ofMinutes(5);
 
     private final HttpClient http = HttpClient.newHttpClient();
     private final JsonMapper json = new JsonMapper();
@@ -110,7 +114,8 @@ public class Client {
 
     public HttpRequest.Builder request(String path, String... headers) {
         String port = environment.getRequiredProperty("local.server.port");
-        HttpRequest.Builder builder = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path));
+        HttpRequest.Builder builder = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
+                .timeout(LONGEST);
         key.ifPresent(shown -> builder.header("Authorization", "Bearer " + shown));
         if (headers.length > 0) {
             builder.headers(headers);

@@ -6,6 +6,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -13,13 +14,13 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Holds every answer against the specification that the service serves: status documented, media type documented, body
- * valid by JSON Schema 2020-12 with nothing in it that the schema does not name.
+ * valid by JSON Schema 2020-12 with nothing in it that the schema does not name. Many may ask it at once.
  */
 final class SpecGuard {
 
     private final JsonNode spec;
     private final Map<Pattern, JsonNode> paths = new LinkedHashMap<>();
-    private final Map<String, Schema> schemas = new LinkedHashMap<>();
+    private final Map<String, Schema> schemas = new ConcurrentHashMap<>();
 
     SpecGuard(String specification) {
         JsonMapper json = new JsonMapper();

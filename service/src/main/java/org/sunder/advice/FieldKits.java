@@ -60,7 +60,7 @@ public class FieldKits {
                 : List.of(fleet.joint(extent.joint()));
         List<LoggedJoint> packed = all.subList(0, Math.min(extent.most(), all.size()));
         return new FieldKit(
-                packed.parallelStream()
+                packed.stream()
                         .map(joint -> joint(fleet, joint, extent.depth()))
                         .toList(),
                 all.size() - packed.size());
