@@ -2,6 +2,6 @@
 
 /** What is wrong and what would be allowed, where that says more. */
 export function wordsOf(fault) {
-  const more = fault.allowed && fault.allowed !== fault.detail && fault.code !== 'missing';
+  const more = fault.allowed && !fault.detail.includes(fault.allowed) && fault.code !== 'missing';
   return fault.detail + (more ? ' (allowed: ' + fault.allowed + ')' : '');
 }

@@ -8,11 +8,12 @@ import { freshness, joints, refresh } from './known.js';
 import { get, onChange, write } from './store.js';
 import { exportEntries } from './export.js';
 import { makeForm } from './report.js';
-import { fillKept, waiting } from './kept.js';
+import { fillKept, savedLine, waiting } from './kept.js';
 
 const view = document.getElementById('view');
 const bar = document.getElementById('unsent');
 let form = null; // the form of the joint shown
+let saved = null; // key of the test saved last on this page
 
 const jointId = () => (/^\/field\/([0-9a-f-]{36})$/.exec(location.pathname) || [])[1] || null;
 
@@ -141,10 +142,16 @@ async function fillJoint() {
   const known = await entries();
   const next = outlook(joint, pendingOf(known, id));
   const read = await cautionsRead();
-  document.getElementById('next').replaceChildren(...nextParts(joint, next, read));
+  document.getElementById('next').replaceChildren(...savedJust(known, id), ...nextParts(joint, next, read));
   document.getElementById('about').replaceChildren(...restsOn(joint));
   form.prefill(joint, next, freshness.state);
   fillKept(known.filter((e) => e.jointId === id), joint, (entry) => form.correct(entry));
+}
+
+/** The test saved on this page, as long as it stands; a refused one speaks for itself below. */
+function savedJust(known, id) {
+  const entry = known.find((e) => e.key === saved && e.jointId === id);
+  return entry && !entry.undo && entry.state !== 'refused' ? [savedLine(entry)] : [];
 }
 
 const named = (mass, joint) => [h('span', { class: 'figure' }, shown(mass.value, joint.measure.value)), ' ', mass.unit];
@@ -220,6 +227,8 @@ function cautions(joint, read) {
 
 /** Shows and says what comes next, then sends. */
 async function whenSaved() {
+  const here = (await entries()).filter((entry) => entry.jointId === jointId() && !entry.elsewhere);
+  saved = here.length ? here[here.length - 1].key : null;
   await fillJoint();
   const next = document.getElementById('next');
   const charge = next.querySelector('.charge');

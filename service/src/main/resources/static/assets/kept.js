@@ -50,6 +50,19 @@ export function fillKept(entries, joint, correct) {
   }
 }
 
+/** The test saved last, in a line above what comes next: where it stands, and the way to take it back. */
+export function savedLine(entry) {
+  const sent = entry.state === 'stored';
+  return h('p', { class: 'saved' }, mark(entry.outcome),
+    h('span', {}, h('strong', {}, 'Saved on this phone · ' + (sent ? 'sent' : 'not sent yet')), h('br', {}), entry.charge + ' ' + entry.unit + ' ' + entry.outcome),
+    h('button', { type: 'button', 'aria-label': 'Undo: ' + entry.charge + ' ' + entry.unit + ' ' + entry.outcome, onclick: () => {
+      const undo = document.getElementById('undo-' + entry.key);
+      if (!undo) return;
+      undo.click();
+      document.getElementById('undo-reason').focus();
+    } }, 'Undo'));
+}
+
 function keptItem(entry, correct, again) {
   const back = entry.undo && entry.undo.state !== 'refused';
   return h('li', { class: 'entry', 'data-state': entry.state, 'data-key': entry.key },

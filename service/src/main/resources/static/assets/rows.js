@@ -68,8 +68,8 @@ export function segment(system, jointDiameter, given = {}) {
     parameter: number('Parameter', { hint: 'Of a Haack series: 0 is von Kármán, 0.333 the one for a given length and volume.' }),
     innerDiameter: amount('Inner diameter', 'length', system, { fallback: jointDiameter, hint: 'As at the joint where empty.' }),
     baseDiameter: amount('Inner diameter at the base', 'length', system, { fallback: jointDiameter, hint: 'As at the joint where empty.' }),
-    length: amount('Inner length', 'length', system, { hint: 'Of a nose from the tip of its profile to its base.' }),
-    tipCutoff: amount('Solid tip', 'length', system, { hint: 'Length at the tip that is no cavity; may stay empty.' }),
+    length: amount('Inner length', 'length', system, { hint: 'Of a nose from tip to base.' }),
+    tipCutoff: amount('Solid tip', 'length', system, { hint: 'Not hollow; may stay empty.' }),
   };
   c.shape.path = 'profile/shape';
   const tiles = h('div', { class: 'profiles', role: 'group', 'aria-label': 'Inside profile' }, SHAPES.map(([word, name, outline]) => h('button', {
@@ -97,15 +97,15 @@ export function segment(system, jointDiameter, given = {}) {
 /** Something in the compartment. */
 export function content(system, jointDiameter, given = {}) {
   const c = {
-    kind: choice('Kind', [['fabric', 'parachute, streamer or cord'], ['intrusion', 'bay or coupler pushed in'], ['solid', 'solid thing']]),
+    kind: choice('Kind', [['fabric', 'cloth or cord'], ['intrusion', 'pushed-in bay'], ['solid', 'solid thing']]),
     name: text('What it is', { offers: ['main parachute', 'drogue', 'harness', 'bay', 'coupler', 'motor case end', 'tracker', 'ballast'] }),
     depth: amount('How far it comes in', 'length', system),
-    diameter: amount('Diameter', 'length', system, { fallback: () => (c.kind.read() === 'intrusion' ? jointDiameter() : undefined), hint: 'Of a bay as at the joint where empty.' }),
+    diameter: amount('Diameter', 'length', system, { fallback: () => (c.kind.read() === 'intrusion' ? jointDiameter() : undefined), hint: 'As at the joint where empty.' }),
     length: amount('Length', 'length', system),
     volume: amount('Or its volume', 'volume', system),
     material: choice('Made of', ['nylon', 'aramid', 'polyester']),
     mass: amount('Mass', 'gear', system),
-    envelopeVolume: amount('Packed volume', 'volume', system, { hint: 'Only where you would rather count it than the mass.' }),
+    envelopeVolume: amount('Packed volume', 'volume', system, { hint: 'In place of the mass; may stay empty.' }),
   };
   const fields = { intrusion: ['depth', 'diameter'], solid: ['diameter', 'length', 'volume'], fabric: ['material', 'mass', 'envelopeVolume'] };
   const NAMED = { intrusion: 'bay', solid: 'solid thing', fabric: 'parachute' };
@@ -131,6 +131,7 @@ export function packed(system, given = {}) {
     material: choice('Made of', ['nylon', 'aramid', 'polyester'], { optional: 'not said: all of its volume counts as taken' }),
     mass: amount('Mass', 'gear', system),
   };
+  for (const each of [c.kind, c.material]) each.element.classList.add('long');
   const soft = ['material', 'mass'];
   const shown = () => Object.keys(c).filter((name) => c.kind.read() === 'soft' || !soft.includes(name));
   const made = row('Item', c, shown, (get) => Object.fromEntries(Object.keys(c).map((name) => [name, get(name)])));
@@ -167,6 +168,7 @@ export function pins(system, given = {}) {
     c.batch.set([...fitting, ...gone].some((batch) => batch.id === now) ? now : '');
   };
   const shown = () => ['thread', 'count', ...(c.batch.main.options.length > 1 ? ['batch'] : [])];
+  c.batch.element.classList.add('long');
   const made = row('Pins', c, shown, (get) => ({
     thread: get('thread'), count: get('count'), batch: get('batch'), measured: same() && !given.batch ? given.measured : undefined,
   }));
@@ -186,7 +188,7 @@ export function list(title, hint, add, make, changed) {
   const holder = h('div', {});
   const insert = (given, focus) => {
     const made = make(given);
-    const out = h('button', { type: 'button', onclick: () => { rows.splice(rows.indexOf(made), 1); made.element.remove(); number(); changed(); button.focus(); } }, 'Take out');
+    const out = h('button', { type: 'button', class: 'out', onclick: () => { rows.splice(rows.indexOf(made), 1); made.element.remove(); number(); changed(); button.focus(); } }, 'Take out');
     made.element.append(out);
     rows.push(made);
     holder.append(made.element);
@@ -196,11 +198,11 @@ export function list(title, hint, add, make, changed) {
   const number = () => rows.forEach((r, i) => {
     const legend = r.element.querySelector('legend');
     legend.textContent = legend.textContent.replace(/ \d+$/, '') + ' ' + (i + 1);
-    r.element.querySelector(':scope > button').setAttribute('aria-label', 'Take out: ' + legend.textContent);
+    r.element.querySelector(':scope > .out').setAttribute('aria-label', 'Take out: ' + legend.textContent);
   });
   const button = h('button', { type: 'button', onclick: () => { insert({}, true); changed(); } }, add);
   return {
-    element: h('section', {}, h('h2', {}, title), hint ? h('p', { class: 'small' }, hint) : null, holder, button),
+    element: h('section', {}, title ? h('h2', {}, title) : null, hint ? h('p', { class: 'small' }, hint) : null, holder, button),
     insert,
     size: () => rows.length,
     replace: (values) => { rows.splice(0).forEach((r) => r.element.remove()); values.forEach((v) => insert(v)); },

@@ -31,14 +31,14 @@ const about = joint ? {} : {
   event: choice('What parts here in flight', [['main', 'main'], ['drogue', 'drogue'], ['other', 'something else']]),
 };
 const used = await lately();
-const diameter = amount('Inner diameter at the joint', 'length', units, { hint: 'The pressure acts on this circle. A unit may be typed with it: 98 mm, 3 7/8 in.', offers: used.diameters });
+const diameter = amount('Inner diameter at the joint', 'length', units, { hint: 'Such as 98 mm or 3 7/8 in.', offers: used.diameters });
 const own = () => diameter.read();
 const plain = {
   shoulder: amount('Length of the shoulder', 'length', units, { hint: 'How far the parts engage.', offers: used.shoulders }),
   forwardMass: amount('Mass forward of the joint', 'body', units),
   aftMass: amount('Mass aft of the joint', 'body', units),
   fitForce: amount('Pull that parts the joint without pins', 'force', units, { hint: 'A luggage scale measures it.' }),
-  fitForceUncertainty: amount('How well you know that pull', 'force', units, { hint: 'One standard deviation; may stay empty.' }),
+  fitForceUncertainty: amount('How well you know that pull', 'force', units, { hint: 'One standard deviation.' }),
 };
 const powder = choice('Powder', [], { optional: 'fine-grain black powder' });
 const limit = choice('Limit of the structure', [['gaugePressure', 'a gauge pressure'], ['separationSpeed', 'a separation speed']], { optional: 'none given: three times the threshold pressure' });
@@ -46,10 +46,12 @@ const limits = { gaugePressure: amount('Highest gauge pressure', 'pressure', uni
 const measure = amount('Step of your scale or measure', 'powder', units, { hint: '0.05 g where empty.' });
 const note = text(joint ? 'Why this setup differs from the last' : 'Note', { most: 500, rows: 2 });
 const cavity = list('The hollow that the charge fills', 'From its closed far end to the joint.', 'Add a segment', (v) => segment(units, own, v), later);
-const contents = list('What is in it', null, 'Add an item', (v) => content(units, own, v), later);
+const contents = list(null, 'All that takes room from the gas.', 'Add an item', (v) => content(units, own, v), later);
 const pinSets = list('Shear pins', 'None for a friction fit.', 'Add pins', (v) => pins(units, v), later);
 const button = h('button', { class: 'main-action' }, joint ? 'Keep as new setup' : 'Store the joint');
 
+for (const c of [powder, limit]) c.element.classList.add('long');
+note.element.classList.add('whole');
 fill();
 root.replaceChildren(before ? kept.notice() : '', h('form', { novalidate: true, onsubmit: submit, oninput: touched, onchange: touched },
   step(1, 'What parts here', [...Object.values(about), diameter].map((c) => c.element), cavity.element),

@@ -3,6 +3,7 @@ package org.sunder.page;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.springframework.boot.builder.SpringApplicationBuilder;
@@ -30,7 +31,7 @@ public final class HomePaint {
             enter(new Client(service.getEnvironment()));
             String home = "http://127.0.0.1:" + service.getEnvironment().getProperty("local.server.port") + "/";
             try (Browser browser = Browser.open(folder.resolve("browser"))) {
-                System.out.println("| width | median | slowest | the first of all |\n|---|---|---|---|");
+                System.out.println("| width | painted: median | slowest | the first of all | of the median, until the page had arrived | the page, compressed |\n|---|---|---|---|---|---|");
                 for (int width : List.of(Browser.PHONE, Browser.DESK)) {
                     browser.width(width);
                     row(width, painted(browser, home));
@@ -52,30 +53,50 @@ public final class HomePaint {
         }
     }
 
-    private static List<Double> painted(Browser browser, String home) {
-        List<Double> times = new ArrayList<>();
+    /**
+     * One visit.
+     *
+     * @param painted ms from the request to the paint
+     * @param arrived ms from the request to the last byte of the page
+     * @param weight bytes of the page as sent
+     */
+    private record Visit(double painted, double arrived, double weight) {}
+
+    private static List<Visit> painted(Browser browser, String home) {
+        List<Visit> times = new ArrayList<>();
         for (int i = 0; i < LOADS; i++) {
             browser.go("about:blank");
             browser.go(home);
-            times.add(((Number) browser.later("""
+            List<?> told = (List<?>) browser.later("""
                     const done = arguments[arguments.length - 1];
                     let last = 0;
                     new PerformanceObserver(list => { for (const entry of list.getEntries()) last = entry.startTime; })
                         .observe({ type: 'largest-contentful-paint', buffered: true });
-                    setTimeout(() => done(last), 1000);
-                    """)).doubleValue());
+                    const [page] = performance.getEntriesByType('navigation');
+                    setTimeout(() => done([last, page.responseEnd, page.transferSize]), 1000);
+                    """);
+            times.add(new Visit(number(told.get(0)), number(told.get(1)), number(told.get(2))));
         }
         return times;
     }
 
-    private static void row(int width, List<Double> times) {
-        List<Double> sorted = times.stream().sorted().toList();
+    private static double number(Object told) {
+        return ((Number) told).doubleValue();
+    }
+
+    private static void row(int width, List<Visit> visits) {
+        List<Visit> sorted = visits.stream()
+                .sorted(Comparator.comparingDouble(Visit::painted))
+                .toList();
+        Visit median = sorted.get(sorted.size() / 2);
         System.out.printf(
                 Locale.ROOT,
-                "| %d px | %.0f ms | %.0f ms | %.0f ms |%n",
+                "| %d px | %.0f ms | %.0f ms | %.0f ms | %.0f ms | %.0f kB |%n",
                 width,
-                sorted.get(sorted.size() / 2),
-                sorted.get(sorted.size() - 1),
-                times.get(0));
+                median.painted(),
+                sorted.get(sorted.size() - 1).painted(),
+                visits.get(0).painted(),
+                median.arrived(),
+                median.weight() / 1000);
     }
 }

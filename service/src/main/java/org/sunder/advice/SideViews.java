@@ -40,7 +40,7 @@ public class SideViews {
     private static final double PLAIN_BAY = 0.6;
     private static final double PLAIN_TAIL = 3.5;
     private static final double PLAIN_BODY = 4;
-    private static final int POINTS = 48; // along a nose
+    private static final int POINTS = 20; // along a nose, the closer the nearer to its tip, where it is bent most
 
     private final FleetSnapshots fleets;
     private final Standings standings;
@@ -184,7 +184,7 @@ public class SideViews {
 
     private static List<Station> stations(double length, java.util.function.DoubleUnaryOperator radiusAt) {
         return IntStream.rangeClosed(0, POINTS)
-                .mapToDouble(i -> length * i / POINTS)
+                .mapToDouble(i -> length * i * i / (POINTS * POINTS))
                 .mapToObj(x -> new Station(x, radiusAt.applyAsDouble(x)))
                 .toList();
     }

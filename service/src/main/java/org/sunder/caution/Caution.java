@@ -34,6 +34,11 @@ public enum Caution {
         return "Fire from a distance · nobody in line with either end · disarmed until clear";
     }
 
+    /** What matters most before a charge flies, in one line; the whole list stands one tap away, and on paper. */
+    public static String beforeFlight() {
+        return "The range safety officer decides, not this program · off until all are clear, arm last · nobody in line with either end";
+    }
+
     /** All cautions in one text. */
     public static String texts() {
         return Arrays.stream(values()).map(Caution::text).collect(Collectors.joining(" "));

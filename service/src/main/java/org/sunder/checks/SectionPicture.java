@@ -12,6 +12,7 @@ import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.picture.Svg;
 import org.sunder.picture.Svg.Anchor;
 import org.sunder.picture.Svg.Line;
+import org.sunder.picture.Svg.Paint;
 import org.sunder.picture.Trace;
 
 /**
@@ -28,6 +29,7 @@ public final class SectionPicture {
     private static final double ROW = 24;
     private static final double SIZE = 15;
     private static final double CHARACTER = 8; // width of an average one at that size
+    private static final double APART = 7; // px between lines of a hatch
     private static final int POINTS = 160;
     private static final int LONGEST = 32; // characters of a name that is shown
     private static final double SLIVER = 1e-12; // m³
@@ -56,8 +58,27 @@ public final class SectionPicture {
         return new SectionPicture(physics, display).draw();
     }
 
+    /** What tells one content from the next, in grey too. */
+    private enum Hatch {
+        PLAIN("bay", false, false),
+        RISING("soft", true, false),
+        FALLING("soft", false, true),
+        CROSSED("hard", true, true),
+        NONE("free", false, false);
+
+        private final String css;
+        private final boolean rising;
+        private final boolean falling;
+
+        Hatch(String css, boolean rising, boolean falling) {
+            this.css = css;
+            this.rising = rising;
+            this.falling = falling;
+        }
+    }
+
     /** Something in the cavity: from and to are depths from the joint in metres, the radius bounds it. */
-    private record Part(String label, double from, double to, double radius, boolean hatched) {
+    private record Part(String label, double from, double to, double radius, Hatch hatch) {
 
         double middle() {
             return (from + to) / 2;
@@ -68,20 +89,69 @@ public final class SectionPicture {
         List<Part> parts = parts();
         double bottom = 2 * axis - TOP;
         double height = bottom + 22 + parts.size() * ROW + 30;
-        Svg svg = new Svg(WIDTH, height, "The compartment in section, to scale", words(parts));
+        Svg svg = Svg.sized(
+                WIDTH, height, "packing section", "The compartment in section, to scale", words(parts), false);
+        svg.shape("hollow", Paint.CANVAS, body(0, cavity.depth(), Double.POSITIVE_INFINITY) + "Z");
         svg.text(LEFT, TOP - 10, SIZE, Anchor.START, "joint")
                 .text(x(cavity.depth()), TOP - 10, SIZE, Anchor.END, "closed end");
         for (Part part : parts) {
-            if (part.hatched()) {
-                svg.area(body(part.from(), part.to(), part.radius()))
-                        .path(body(part.from(), part.to(), part.radius()).to(x(part.from()), axis), Line.THIN);
+            if (part.hatch() != Hatch.NONE) {
+                svg.shape(part.hatch().css, Paint.LIGHT, body(part.from(), part.to(), part.radius()) + "Z");
+                svg.shape("edge", Paint.LINE, body(part.from(), part.to(), part.radius()) + "Z");
+                hatch(svg, part);
             }
         }
-        svg.path(body(0, cavity.depth(), Double.POSITIVE_INFINITY), Line.BOLD);
+        svg.shape(
+                "wall",
+                Paint.STRONG,
+                body(0, cavity.depth(), Double.POSITIVE_INFINITY).toString());
         svg.line(LEFT, TOP - 4, LEFT, bottom + 4, Line.DASHED);
         label(svg, parts, bottom);
         ruler(svg, height - 14);
         return svg.end();
+    }
+
+    private void hatch(Svg svg, Part part) {
+        Trace lines = new Trace();
+        double tall = axis - TOP;
+        for (double start = x(part.from()) - 2 * tall; start < x(part.to()); start += APART) {
+            if (part.hatch().rising) {
+                strokes(lines, part, start, -1);
+            }
+            if (part.hatch().falling) {
+                strokes(lines, part, start, 1);
+            }
+        }
+        if (!lines.isEmpty()) {
+            svg.shape("hatch", Paint.LINE, lines.toString());
+        }
+    }
+
+    /** A line at 45° across the bore, as far as it runs inside of the part. */
+    private void strokes(Trace lines, Part part, double start, int down) {
+        double tall = axis - TOP;
+        boolean drawing = false;
+        double lastX = 0;
+        double lastY = 0;
+        for (double along = 0; along <= 2 * tall; along += 1) {
+            double x = start + along;
+            double y = axis - down * tall + down * along;
+            double depth = (x - LEFT) / scale;
+            boolean inside = depth >= part.from()
+                    && depth <= part.to()
+                    && Math.abs(y - axis) <= scale * Math.min(part.radius(), cavity.radiusAt(depth));
+            if (inside && !drawing) {
+                lines.from(x, y);
+            } else if (!inside && drawing) {
+                lines.to(lastX, lastY);
+            }
+            drawing = inside;
+            lastX = x;
+            lastY = y;
+        }
+        if (drawing) {
+            lines.to(lastX, lastY);
+        }
     }
 
     private void label(Svg svg, List<Part> parts, double bottom) {
@@ -130,19 +200,23 @@ public final class SectionPicture {
                         0,
                         bay.depth().metres(),
                         bay.diameter().metres() / 2,
-                        true));
+                        Hatch.PLAIN));
             }
         }
         double from = Math.min(deepest, cavity.depth());
+        Hatch cloth = Hatch.RISING;
         for (int i = 0; i < contents.size(); i++) {
             if (!(contents.get(i) instanceof Content.Intrusion)) {
                 double to = end(from, shares.get(i).volume());
-                parts.add(new Part(label(shares.get(i)), from, to, Double.POSITIVE_INFINITY, true));
+                boolean solid = contents.get(i) instanceof Content.Solid;
+                parts.add(new Part(
+                        label(shares.get(i)), from, to, Double.POSITIVE_INFINITY, solid ? Hatch.CROSSED : cloth));
+                cloth = solid ? cloth : cloth == Hatch.RISING ? Hatch.FALLING : Hatch.RISING;
                 from = to;
             }
         }
         String free = "free for gas " + Display.brief(display.volume(physics.freeVolume()));
-        parts.add(new Part(free, from, cavity.depth(), Double.POSITIVE_INFINITY, false));
+        parts.add(new Part(free, from, cavity.depth(), Double.POSITIVE_INFINITY, Hatch.NONE));
         return parts;
     }
 

@@ -1,6 +1,5 @@
 package org.sunder.page;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,8 +20,6 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
-import org.sunder.engine.quantity.Mass;
-import org.sunder.engine.quantity.MassUnit;
 import org.sunder.picture.ChargeRuler;
 import org.sunder.picture.ChargeRulerPicture;
 
@@ -119,29 +116,25 @@ class ComparePages extends Pages {
         List<ChargeRuler> rulers = compared.stream()
                 .map(each -> Objects.requireNonNull(each.answer().ruler()))
                 .toList();
-        double grams = rulers.stream()
-                .mapToDouble(ruler -> reach(ruler).valueIn(MassUnit.GRAM).doubleValue())
-                .max()
-                .orElse(0);
-        return compared.stream().map(each -> column(each, grams)).toList();
+        List<Column> columns = new ArrayList<>();
+        for (int i = 0; i < compared.size(); i++) {
+            int at = i;
+            columns.add(column(
+                    compared.get(i),
+                    Drawn.across(width -> ChargeRulerPicture.onOneScale(rulers, width, ChargeRulerPicture.Size.SMALL)
+                            .get(at))));
+        }
+        return columns;
     }
 
-    private static Column column(Compared compared, double grams) {
-        ChargeRuler ruler = Objects.requireNonNull(compared.answer().ruler());
-        double shown = new Mass(BigDecimal.valueOf(grams), MassUnit.GRAM)
-                .valueIn(ruler.measure().unit())
-                .doubleValue();
+    private static Column column(Compared compared, Map<Integer, String> ruler) {
         return new Column(
                 compared.of().title(),
                 compared.of().about(),
                 compared.answer().standing().evidence().evidence().toString(),
                 AnswerWords.headline(compared.answer()),
                 AnswerWords.because(compared.answer()),
-                Drawn.across(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.SMALL, shown)));
-    }
-
-    private static Mass reach(ChargeRuler ruler) {
-        return new Mass(BigDecimal.valueOf(ruler.reach()), ruler.measure().unit());
+                ruler);
     }
 
     private List<Line> lines(List<Compared> compared, Display display) {

@@ -22,7 +22,7 @@ record JointStory(Map<Integer, String> curve, Map<Integer, String> correction, S
 
     static JointStory of(JointAnswer answer, ChargeRuler ruler, Curve curve, SetupColumns setups) {
         return new JointStory(
-                Drawn.inAColumn(width -> CurvePicture.of(ruler, curve.drawn(), width)), correction(answer), setups);
+                Drawn.across(width -> CurvePicture.of(ruler, curve.drawn(), width)), correction(answer), setups);
     }
 
     /** How the correction narrowed, one row a firing as it stood then; empty before the first. */

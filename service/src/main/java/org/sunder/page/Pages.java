@@ -20,6 +20,7 @@ abstract class Pages {
     void cautions(Model model) {
         model.addAttribute("cautions", CautionView.all());
         model.addAttribute("beforeFiring", Caution.beforeFiring());
+        model.addAttribute("beforeFlight", Caution.beforeFlight());
         model.addAttribute("terms", Term.OURS);
     }
 

@@ -92,6 +92,9 @@ class PlanPages extends Pages {
         model.addAttribute("photos", PhotoSheet.of(photos, List.of(id)));
         if (answer.next() != null && answer.ruler() != null) {
             advise(answer, answer.next(), answer.ruler(), airframe, model);
+            if (answer.next().step() instanceof NextStep.Fire) {
+                model.addAttribute("outlook", Outlook.of(fleet.ladder(id, Outlook.DEPTH)));
+            }
         }
         return "page/plan";
     }
@@ -111,6 +114,7 @@ class PlanPages extends Pages {
                         .map(change -> ChangeWords.of(change, next.measure(), new Display(airframe.units())))
                         .toList());
         model.addAttribute("known", known);
+        model.addAttribute("needs", answer.standing().evidence().whatWouldRaiseIt());
         model.addAttribute("never", AnswerWords.limit(next.physics().ceiling().chargeKg(), next.measure()));
         model.addAttribute(
                 "warnings",

@@ -55,7 +55,7 @@ record SeatSheet(
                 answer,
                 ruler == null
                         ? Map.of()
-                        : Drawn.inAColumn(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.SMALL)));
+                        : Drawn.inASeat(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.SMALL)));
     }
 
     static SeatSheet of(int place, JointAnswer answer, Map<Integer, String> ruler) {

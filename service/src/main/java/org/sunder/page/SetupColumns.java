@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.CavitySheet;
 import org.sunder.airframe.CeilingSheet;
@@ -13,6 +14,7 @@ import org.sunder.airframe.ContentSheet;
 import org.sunder.airframe.Display;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.PinSheet;
+import org.sunder.airframe.ProfileSheet;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.StoredPhysics;
@@ -24,8 +26,11 @@ import org.sunder.engine.quantity.Quantity;
  *
  * @param heads one a setup, newest first
  * @param rows what is compared
+ * @param contents what is in each, by name and size
  */
-record SetupColumns(List<String> heads, List<Row> rows) {
+record SetupColumns(List<String> heads, List<Row> rows, List<Map<String, String>> contents) {
+
+    private static final String IN_IT = "in it";
 
     /**
      * One thing compared.
@@ -67,7 +72,7 @@ record SetupColumns(List<String> heads, List<Row> rows) {
         lines.put("pins", c -> pins(c.sheet()));
         lines.put("fit force", c -> or(c.sheet().fitForce(), "none"));
         lines.put("cavity", c -> cavity(c.sheet()));
-        lines.put("in it", c -> contents(c.sheet()));
+        lines.put(IN_IT, c -> contents(c.sheet()));
         lines.put(
                 "powder",
                 c -> String.valueOf(
@@ -87,16 +92,29 @@ record SetupColumns(List<String> heads, List<Row> rows) {
             }
         });
         return new SetupColumns(
-                setups.stream().map(setup -> "revision " + setup.revision()).toList(), rows);
+                setups.stream().map(setup -> "revision " + setup.revision()).toList(),
+                rows,
+                setups.stream().map(setup -> sizes(setup.sheet())).toList());
     }
 
-    /** What differs between the newest and the one after it, their notes aside. */
+    /** What differs between the newest and the one after it, their notes aside; of what is in it, item by item. */
     public List<Change> changes() {
         return rows.stream()
                 .filter(row -> row.differs() && !row.label().equals("note"))
-                .map(row ->
-                        new Change(row.label(), row.cells().get(1), row.cells().get(0)))
+                .flatMap(row -> row.label().equals(IN_IT)
+                        ? items()
+                        : Stream.of(new Change(
+                                row.label(), row.cells().get(1), row.cells().get(0))))
                 .toList();
+    }
+
+    private Stream<Change> items() {
+        Map<String, String> now = contents.get(0);
+        Map<String, String> before = contents.get(1);
+        return Stream.concat(now.keySet().stream(), before.keySet().stream())
+                .distinct()
+                .filter(name -> !now.getOrDefault(name, "").equals(before.getOrDefault(name, "")))
+                .map(name -> new Change(name, before.getOrDefault(name, ""), now.getOrDefault(name, "")));
     }
 
     /** The newest in a few words. */
@@ -129,7 +147,7 @@ record SetupColumns(List<String> heads, List<Row> rows) {
     private static String cavity(SetupSheet sheet) {
         return sheet.cavity().stream()
                 .map(segment -> segment.kind() == CavitySheet.Kind.NOSE && segment.profile() != null
-                        ? segment.profile().shape() + " nose, " + Words.of(segment.length())
+                        ? shape(segment.profile()) + " nose, " + Words.of(segment.length())
                         : "tube, " + Words.of(segment.length()))
                 .collect(Collectors.joining("; "));
     }
@@ -139,8 +157,38 @@ record SetupColumns(List<String> heads, List<Row> rows) {
     }
 
     private static String content(ContentSheet content) {
-        Quantity<?> size = content.kind() == ContentSheet.Kind.INTRUSION ? content.depth() : content.mass();
+        Quantity<?> size = size(content);
         return content.name() + (size == null ? "" : " " + Words.of(size));
+    }
+
+    private static @Nullable Quantity<?> size(ContentSheet content) {
+        return content.kind() == ContentSheet.Kind.INTRUSION ? content.depth() : content.mass();
+    }
+
+    /** Sizes by name; things of one name together. */
+    private static Map<String, String> sizes(SetupSheet sheet) {
+        return sheet.contents().stream()
+                .collect(Collectors.toMap(
+                        content -> String.valueOf(content.name()),
+                        content -> or(size(content), "in it"),
+                        (one, other) -> one + " + " + other,
+                        LinkedHashMap::new));
+    }
+
+    /** The plain name of a profile, as the tiles of a setup have it. */
+    private static String shape(ProfileSheet profile) {
+        ProfileSheet.Shape shape = profile.shape();
+        return switch (shape) {
+            case TANGENT_OGIVE -> "ogive";
+            case SECANT_OGIVE -> "secant ogive";
+            case CONE -> "conical";
+            case ELLIPSOID -> "elliptical";
+            case PARABOLOID -> "parabola (power ½)";
+            case PARABOLIC_SERIES -> "parabolic series";
+            case POWER_SERIES -> "power series";
+            case HAACK_SERIES ->
+                profile.parameter() != null && profile.parameter().signum() == 0 ? "von Kármán" : "Haack";
+        };
     }
 
     static String ceiling(@Nullable CeilingSheet ceiling) {

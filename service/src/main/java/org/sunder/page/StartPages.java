@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
@@ -67,17 +68,23 @@ class StartPages extends Pages {
             Model model) {
         Overview fleet = overviews.now();
         HomePage home = HomePage.of(fleet.airframes(), fleet.lastFired(), find, sort.equals("name"), page);
-        List<CraftSheet> crafts =
-                home.shown().stream().map(airframe -> craft(fleet, airframe)).toList();
+        List<CraftSheet> crafts = home.shown().stream()
+                .map(airframe -> craft(fleet, airframe, home.shown().size() == 1))
+                .toList();
         if (home.all() == 0) {
             model.addAttribute("welcome", WelcomePictures.ALL);
         }
         model.addAttribute("home", home);
         model.addAttribute("crafts", crafts);
+        model.addAttribute(
+                "tally",
+                Tally.of(home.shown().stream()
+                        .flatMap(airframe -> fleet.joints(airframe.id()).stream())
+                        .toList()));
         return "page/start";
     }
 
-    private static CraftSheet craft(Overview fleet, Airframe airframe) {
+    private static CraftSheet craft(Overview fleet, Airframe airframe, boolean alone) {
         List<JointAnswer> answers = fleet.joints(airframe.id());
         SideView view = fleet.view(airframe.id()).linked(joint -> "/joints/" + joint + "/plan");
         List<SeatSheet> seats = SeatSheet.of(view, answers);
@@ -86,9 +93,18 @@ class StartPages extends Pages {
                 airframe.name(),
                 about(airframe, answers),
                 last(answers),
-                seats.isEmpty() ? Map.of() : Drawn.across(width -> SideViewPicture.of(view, width)),
+                view(view, seats.size(), alone),
                 seats,
                 airframe.example());
+    }
+
+    /** Across the page where it has several joints or is the only one, else half of it. */
+    private static Map<Integer, String> view(SideView view, int joints, boolean alone) {
+        IntFunction<String> picture = width -> SideViewPicture.of(view, width);
+        if (joints == 0) {
+            return Map.of();
+        }
+        return joints > 1 || alone ? Drawn.across(picture) : Drawn.inASeat(picture);
     }
 
     private static String about(Airframe airframe, List<JointAnswer> answers) {

@@ -64,6 +64,7 @@ class StockPages extends Pages {
     String batch(@PathVariable UUID id, Model model) {
         PinBatch batch = batches.get(id);
         model.addAttribute("batch", BatchSheet.of(batch));
+        model.addAttribute("pulled", PullPicture.of(batch));
         return form("Pins: " + batch.details().name(), "pins.js").about(id).show(model);
     }
 

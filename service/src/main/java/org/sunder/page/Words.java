@@ -58,8 +58,12 @@ final class Words {
 
     /** "three tests"; figures from eleven on. */
     static String counted(int count, String what) {
-        String number = count < NUMBERS.size() ? NUMBERS.get(count) : String.valueOf(count);
-        return number + " " + what + (count == 1 ? "" : "s");
+        return number(count) + " " + what + (count == 1 ? "" : "s");
+    }
+
+    /** "three"; figures from eleven on. */
+    static String number(int count) {
+        return count < NUMBERS.size() ? NUMBERS.get(count) : String.valueOf(count);
     }
 
     /** "1.03 (0.81 – 1.23)". */

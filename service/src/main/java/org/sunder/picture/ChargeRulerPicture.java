@@ -95,14 +95,20 @@ public final class ChargeRulerPicture {
     }
 
     /**
-     * The picture on a scale shared with others.
+     * The pictures of several on one scale, where a charge stands at the same place on each.
      *
      * @param width in px
      * @param size of what is drawn
-     * @param shown up to which charge the scale runs at least, in the unit of the measure; see {@link ChargeRuler#reach}
      */
-    public static String of(ChargeRuler ruler, double width, Size size, double shown) {
-        return new ChargeRulerPicture(ruler, width, size, Math.max(shown, ruler.reach())).draw();
+    public static List<String> onOneScale(List<ChargeRuler> rulers, double width, Size size) {
+        return rulers.stream()
+                .map(ruler -> new ChargeRulerPicture(
+                                ruler,
+                                width,
+                                size,
+                                RulerScale.shared(rulers, ruler.measure().unit()))
+                        .draw())
+                .toList();
     }
 
     private List<Label> labels() {
@@ -203,7 +209,7 @@ public final class ChargeRulerPicture {
         Trace marked = new Trace();
         for (RulerScale.Tick tick : scale.ticks(ruler.measure().value(), size.text)) {
             double length = tick.rank() == 2 ? 10 : tick.rank() == 1 ? 7 : 4.5;
-            marked.from(tick.x(), stripTop).to(tick.x(), stripTop + length);
+            marked.from(tick.x(), stripTop).down(length);
             double half = Lettering.width(tick.label(), size.text, Weight.REGULAR) / 2;
             boolean free = tick.x() - half >= clear
                     && tick.x() + half <= scale.axis().end() + (scale.broken() ? 6 : 0)

@@ -3,6 +3,8 @@ package org.sunder.picture;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.sunder.engine.quantity.Mass;
+import org.sunder.engine.quantity.MassUnit;
 import org.sunder.picture.Svg.Weight;
 
 /**
@@ -31,7 +33,8 @@ record RulerScale(Axis axis, boolean broken, double wall, double end) {
      * The scale for a width.
      *
      * @param ruler what it is to show
-     * @param shown up to where, in the unit of the measure; 0 for as far as the ruler needs
+     * @param shown up to where it is even, in the unit of the measure, as {@link #shared} found it; 0 for as far as this ruler
+     *     needs
      * @param left coordinate of nothing
      * @param right coordinate at which the ruler ends
      */
@@ -39,15 +42,45 @@ record RulerScale(Axis axis, boolean broken, double wall, double end) {
         double ceiling = ruler.inUnit(ruler.ceiling());
         double reach = ruler.reach();
         double step = ruler.inUnit(ruler.measure());
-        double top = shown > 0 ? shown : Math.ceil(Math.max(reach * ROOM, step) / step - 1e-9) * step;
+        if (shown > 0) {
+            Axis axis = new Axis(0, shown, left, right - WALL - BREAK);
+            if (ceiling > shown) {
+                return new RulerScale(axis, true, right - WALL, right);
+            }
+            double wall = axis.at(ceiling);
+            return new RulerScale(axis, false, wall, Math.max(axis.end(), wall + WALL));
+        }
+        double top = Math.ceil(Math.max(reach * ROOM, step) / step - 1e-9) * step;
         if (ceiling > FAR * top) {
             Axis axis = new Axis(0, top, left, right - WALL - BREAK);
             return new RulerScale(axis, true, right - WALL, right);
         }
         boolean beyond = reach > ceiling;
-        double last = shown > 0 ? Math.max(shown, ceiling) : beyond ? reach * ROOM : ceiling;
-        Axis axis = new Axis(0, last, left, last > ceiling ? right : right - WALL);
+        double last = beyond ? reach * ROOM : ceiling;
+        Axis axis = new Axis(0, last, left, beyond ? right : right - WALL);
         return new RulerScale(axis, false, axis.at(ceiling), right);
+    }
+
+    /**
+     * Up to where several rulers are even, so that a charge stands at the same place on each: as far as the largest charge of
+     * interest and each ceiling that is near it.
+     *
+     * @param rulers at least one
+     * @param unit of the answer
+     */
+    static double shared(List<ChargeRuler> rulers, MassUnit unit) {
+        double reach = rulers.stream()
+                .mapToDouble(ruler -> new Mass(
+                                BigDecimal.valueOf(ruler.reach()),
+                                ruler.measure().unit())
+                        .valueIn(unit)
+                        .doubleValue())
+                .max()
+                .orElseThrow();
+        return rulers.stream()
+                .mapToDouble(ruler -> ruler.ceiling().valueIn(unit).doubleValue())
+                .filter(ceiling -> ceiling <= FAR * reach)
+                .reduce(reach * ROOM, Math::max);
     }
 
     /** Coordinate of a charge, kept on the even part. */

@@ -11,6 +11,7 @@ final class Tenths {
         if (length < 0 && tenths > 0) {
             out.append('-');
         }
-        return out.append(tenths / 10).append('.').append(tenths % 10);
+        out.append(tenths / 10);
+        return tenths % 10 == 0 ? out : out.append('.').append(tenths % 10);
     }
 }

@@ -15,6 +15,18 @@ public final class Trace {
         return add("M", x, y);
     }
 
+    /** Goes on straight down. */
+    Trace down(double length) {
+        points.append('v');
+        Tenths.add(points, length);
+        return this;
+    }
+
+    /** Whether no point was added yet. */
+    public boolean isEmpty() {
+        return points.isEmpty();
+    }
+
     private Trace add(String how, double x, double y) {
         points.append(how);
         Tenths.add(Tenths.add(points, x).append(' '), y);

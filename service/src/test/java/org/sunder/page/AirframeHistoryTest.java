@@ -72,11 +72,25 @@ class AirframeHistoryTest extends OneJoint {
         changed();
         String story = told();
         assertThat(story)
-                .contains("3 × M2.5, fit 15 N; tangent-ogive nose, 620 mm. Handbook charge 0.66 g.")
+                .contains("3 × M2.5, fit 15 N; ogive nose, 620 mm. Handbook charge 0.66 g.")
                 .contains("<s>3 × M2.5</s>", "<strong>2 × M2.5</strong>", "<q>two pins were enough</q>")
                 .doesNotContain("<dt>note</dt>", "<dt>cavity</dt>");
         client.put(joint + "/setup", Samples.SETUP.replace("\"count\":3", "\"count\":2"), "If-Match", "*");
         assertThat(told()).contains("Nothing differs from the revision before.");
+    }
+
+    /** What is packed is read item by item: what stayed is not told again. */
+    @Test
+    void aChangeOfWhatIsInItNamesTheItemsThatChanged() {
+        String other = Samples.SETUP
+                .replace("\"value\":340", "\"value\":300")
+                .replace("\"name\":\"harness\"", "\"name\":\"cord\"");
+        assertThat(client.put(joint + "/setup", other, "If-Match", "*").status())
+                .isEqualTo(200);
+        assertThat(told())
+                .contains("<dt>main parachute</dt>", "<s>340 g</s>", "<strong>300 g</strong>")
+                .contains("<dt>cord</dt>", "<dt>harness</dt>", "<s>120 g</s>", "<strong>none</strong>")
+                .doesNotContain("<dt>in it</dt>", "<dt>bay pushed in</dt>");
     }
 
     @Test

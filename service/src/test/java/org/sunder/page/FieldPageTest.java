@@ -75,6 +75,17 @@ class FieldPageTest extends AtAJoint {
         assertThat(seen).as("the second tap is in view").isEqualTo(true);
         phone.click(".main-action");
         phone.says(".state", SENT);
+        phone.says(".saved", "Saved on this phone · sent");
+        assertThat(
+                        (Boolean)
+                                phone.script(
+                                        "const r = document.querySelector('.saved').getBoundingClientRect(); return r.top >= 0 && r.bottom < innerHeight / 2"))
+                .as("the line and its undo are in view")
+                .isTrue();
+        phone.click(".saved button");
+        phone.click(".undo .actions button");
+        phone.says(".state", "Taken back");
+        assertThat(phone.all(".saved")).isEmpty();
         phone.go(weather.url("/field/" + jointId));
         phone.find(".charge");
         assertThat(phone.all("#cautions-read")).as("asked once a day").isEmpty();

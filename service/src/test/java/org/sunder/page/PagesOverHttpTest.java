@@ -7,6 +7,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -64,6 +65,34 @@ class PagesOverHttpTest {
         assertThat(page("/fleet?page=2").body())
                 .contains(">Smew<", "Page 2 of 2", "nose to bay")
                 .doesNotContain("Teal 10");
+    }
+
+    @Test
+    void theFirstPageCountsWhatTheJointsWant() throws Exception {
+        assertThat(page("/").body()).contains(">One joint to test.<");
+        String other = client.post(airframe + "/joints", Samples.JOINT.replace("nose to bay", "bay to booster"))
+                .header("Location");
+        client.post(other + "/ground-tests", Samples.test("0.75", "partial"));
+        for (int i = 0; i < 6; i++) {
+            client.post(other + "/ground-tests", Samples.test("1.00", "separated"));
+        }
+        assertThat(page("/").body()).contains(">One joint ready to fly, one to test.<");
+    }
+
+    /** What ten rockets of two joints with three tests each weigh; as sent it is a seventh of that. */
+    @Test
+    void theFirstPageIsLight() throws Exception {
+        for (int i = 1; i < HomePage.SIZE; i++) {
+            String each = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Teal " + i))
+                    .header("Location");
+            for (String name : List.of("nose to bay", "bay to booster")) {
+                String at = client.post(each + "/joints", Samples.JOINT.replace("nose to bay", name))
+                        .header("Location");
+                client.post(at + "/ground-tests", Samples.test("0.75", "partial"));
+                client.post(at + "/ground-tests", Samples.test("1.00", "separated"));
+            }
+        }
+        assertThat(page("/").body()).hasSizeLessThan(560_000);
     }
 
     @Test

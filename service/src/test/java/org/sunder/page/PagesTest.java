@@ -280,7 +280,7 @@ class PagesTest {
     /** On a screen they are a tap away, on paper all of them stand there. */
     @InThoroughRuns
     @ParameterizedTest
-    @ValueSource(strings = {"airframe", "joint", "load-outs", "start"})
+    @ValueSource(strings = {"airframe", "joint", "load-outs", "start", "flight-day", "summary"})
     void everyCautionIsReadOnPaper(String name) {
         browser.width(Browser.DESK);
         open(pages.get(name));

@@ -71,13 +71,36 @@ class ChargeRulerPictureTest {
         assertThat(drawn(ruler, 320, Size.SMALL).all("off")).hasSize(1);
     }
 
+    /** Setups side by side: the same charge stands at the same place on each, whatever its ceiling. */
     @Test
-    void aSharedScaleIsKept() {
-        ChargeRuler ruler = ruler("4.00", null, fired("1.00"));
-        RulerScale scale = RulerScale.of(ruler, 3.5, 10, 310);
-        assertThat(scale.broken()).isFalse();
-        assertThat(scale.axis().high()).isEqualTo(4);
-        assertThat(RulerScale.of(ruler("2.00", null), 3.0, 10, 310).wall()).isCloseTo(10 + 300 * 2.0 / 3, within(1e-9));
+    void onASharedScaleAChargeStandsAtOnePlace() {
+        List<ChargeRuler> rulers = List.of(
+                ruler("2.00", null, fired("1.00")),
+                ruler("2.80", null, fired("1.00")),
+                ruler("9.00", null, fired("1.00")));
+        double shown = RulerScale.shared(rulers, MassUnit.GRAM);
+        // The largest of interest is 1.60 g, a ceiling up to 1.6 times that is near: of 2, 2.80 and 9 g the first
+        // alone.
+        assertThat(shown).isEqualTo(2.0);
+        List<RulerScale> scales = rulers.stream()
+                .map(ruler -> RulerScale.of(ruler, shown, 10, 310))
+                .toList();
+        assertThat(scales).allSatisfy(scale -> {
+            assertThat(scale.axis()).isEqualTo(new Axis(0, 2, 10, 310 - 14 - 34));
+            assertThat(scale.at(1.0)).isEqualTo(10 + 126);
+        });
+        assertThat(scales.get(0).wall()).isEqualTo(262);
+        assertThat(scales.get(0).broken()).isFalse();
+        assertThat(scales.get(1).wall()).isEqualTo(296);
+        assertThat(scales).element(1).extracting(RulerScale::broken).isEqualTo(true);
+        assertThat(scales.get(2).broken()).isTrue();
+    }
+
+    @Test
+    void aSharedScaleGoesOnBehindALowerCeiling() {
+        RulerScale scale = RulerScale.of(ruler("2.00", null), 3.0, 10, 310);
+        assertThat(scale.wall()).isCloseTo(10 + 252 * 2.0 / 3, within(1e-9));
+        assertThat(scale.goesOnAboveTheWall()).isTrue();
     }
 
     @Test
