@@ -23,9 +23,7 @@ import tools.jackson.databind.node.ObjectNode;
 @KeyedServiceTest
 class MutatedImportsTest {
 
-    /** The rules do not depend on the database: all of them on the embedded one. */
-    private static final int FILES =
-            Thorough.count(100, "postgresql".equals(System.getProperty("sunder.test.database")) ? 100 : 5000);
+    private static final int FILES = Thorough.count(100, 5000);
 
     private static final JsonMapper JSON = new JsonMapper();
     private static final List<String> VALUES = List.of(
