@@ -29,13 +29,13 @@ public final class Season {
     private static final int AIRFRAMES = 15;
     private static final int CALLERS = 8;
     private static final List<String> KINDS = List.of("read an airframe", "next charge", "log a test", "bare handler");
-    private static final String INTO = """
-            insert into ground_test select flyer_id, %s, occasion, joint_id, setup_id, setup_revision,
-              charge_value, charge_unit, outcome, damaged, speed_value, speed_unit, containment, notes,
-              fired_at - n * interval '1' minute, fired_offset_seconds, received_at,
-              predicted_separated, predicted_partial, predicted_none, factor_median, factor_low, factor_high
-            from ground_test, %s where flyer_id = cast(? as uuid)""";
-
+    private static final String COPIED = """
+            occasion, joint_id, setup_id, setup_revision, charge_value, charge_unit, outcome, damaged, speed_value, speed_unit,
+            containment, notes, fired_offset_seconds, received_at, predicted_separated, predicted_partial, predicted_none,
+            factor_median, factor_low, factor_high""";
+    private static final String INTO = "insert into ground_test (flyer_id, id, fired_at, " + COPIED + ")"
+            + " select flyer_id, %s, fired_at - n * interval '1' minute, " + COPIED
+            + " from ground_test, %s where flyer_id = cast(? as uuid)";
     private final List<DualDeployFleet> fleets;
     private final Call bare;
 
