@@ -7,7 +7,7 @@ import { NoPhoto, prepared } from './photo.js';
 import { exportEntries } from './export.js';
 import { wordsOf } from './faults.js';
 
-const LABELS = { firedAt: 'Time of firing', charge: 'Charge loaded', outcome: 'Outcome', speed: 'Speed of the parts', notes: 'Note', damaged: 'It broke something', setupRevision: 'Setup' };
+const LABELS = { firedAt: 'Time of firing', charge: 'Charge loaded', outcome: 'Outcome', speed: 'Speed of the parts', speedUncertaintyPercent: 'Good to', notes: 'Note', damaged: 'It broke something', setupRevision: 'Setup' };
 
 let undoing = null; // { key, reason } while a reason is asked for
 

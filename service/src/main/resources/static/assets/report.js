@@ -5,7 +5,7 @@ import { chargeCaution, chargeFault } from './plan.js';
 import { parse, shown, step } from './decimal.js';
 import { newKey, save } from './outbox.js';
 import { get, write } from './store.js';
-import { filmed, thrown } from './speed.js';
+import { filmed, thrown, uncertaintyFault } from './speed.js';
 import { firedNow, localText, withOffset } from './time.js';
 
 const OUTCOMES = [
@@ -45,6 +45,7 @@ export function makeForm(joint, draft, whenSaved) {
   const damaged = h('input', { id: 'damaged', type: 'checkbox', checked: Boolean(draft && draft.damaged) });
   const notes = h('textarea', { id: 'notes', rows: '3', maxlength: '2000', value: (draft && draft.notes) || '' });
   const speed = h('input', { id: 'speed', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'speed-fault', value: (draft && draft.speed) || '' });
+  const uncertainty = h('input', { id: 'uncertainty', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'uncertainty-hint uncertainty-fault', value: (draft && draft.uncertainty) || '' });
   const distance = h('input', { id: 'distance', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.distance) || '' });
   const frames = h('input', { id: 'frames', inputmode: 'numeric', autocomplete: 'off', value: (draft && draft.frames) || '' });
   const landed = h('input', { id: 'landed', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.landed) || '' });
@@ -52,7 +53,7 @@ export function makeForm(joint, draft, whenSaved) {
   const rate = h('input', { id: 'rate', inputmode: 'decimal', autocomplete: 'off', value: (draft && draft.rate) || '' });
   const held = h('select', { id: 'containment' }, HELD.map(([word, label]) => h('option', { value: word }, label)));
   held.value = (draft && draft.containment) || '';
-  const faults = Object.fromEntries(['outcome', 'charge', 'fired', 'speed', 'form'].map((n) => [n, h('p', { id: n + '-fault', class: 'fault' })]));
+  const faults = Object.fromEntries(['outcome', 'charge', 'fired', 'speed', 'uncertainty', 'form'].map((n) => [n, h('p', { id: n + '-fault', class: 'fault' })]));
   const radios = OUTCOMES.map(([word]) => h('input', { type: 'radio', name: 'outcome', value: word, checked: Boolean(draft && draft.outcome === word), 'aria-describedby': 'outcome-fault' }));
   const occasions = OCCASIONS.map(([word]) => h('input', { type: 'radio', name: 'occasion', value: word, checked: word === ((draft && draft.occasion) || OCCASIONS[0][0]) }));
   const flown = () => occasions[1].checked;
@@ -82,6 +83,8 @@ export function makeForm(joint, draft, whenSaved) {
     h('div', { class: 'save' }, faults.form, button));
   more.append(h('summary', {}, 'Speed, powder and note'),
     h('div', { class: 'field' }, h('label', { for: 'speed' }, 'Speed of the parts, ' + speedUnit + ' (of a separated test)'), speed, faults.speed),
+    h('div', { class: 'field' }, h('label', { for: 'uncertainty' }, 'Good to, percent of the speed'), uncertainty,
+      h('p', { id: 'uncertainty-hint', class: 'small' }, 'Filled in by what was seen. One standard deviation; left empty, the speed counts as good to 10 %.'), faults.uncertainty),
     h('fieldset', { class: 'film' }, h('legend', {}, 'Or from a film'),
       h('div', { class: 'field' }, h('label', { for: 'distance' }, 'Moved, ' + lengthUnit), distance),
       h('div', { class: 'field' }, h('label', { for: 'frames' }, 'In frames'), frames),
@@ -96,7 +99,7 @@ export function makeForm(joint, draft, whenSaved) {
   function remember() {
     const record = {
       joint: joint.id, occasion: flown() ? 'flight' : 'ground', outcome: chosen(), charge: charge.value, chargeTouched, fired: fired.value, timeTouched, tapped, damaged: damaged.checked,
-      notes: notes.value, speed: speed.value, distance: distance.value, frames: frames.value, rate: rate.value, landed: landed.value, height: height.value, containment: held.value, corrects,
+      notes: notes.value, speed: speed.value, uncertainty: uncertainty.value, distance: distance.value, frames: frames.value, rate: rate.value, landed: landed.value, height: height.value, containment: held.value, corrects,
     };
     return write(['drafts'], ([drafts]) => drafts.put(record)).catch(() => say('form', 'This phone does not keep what is typed; save soon.'));
   }
@@ -128,7 +131,7 @@ export function makeForm(joint, draft, whenSaved) {
 
   function say(name, words) {
     faults[name].textContent = words || '';
-    const field = { charge, fired, speed }[name];
+    const field = { charge, fired, speed, uncertainty }[name];
     if (field) field.setAttribute('aria-invalid', words ? 'true' : 'false');
     return Boolean(words);
   }
@@ -138,7 +141,9 @@ export function makeForm(joint, draft, whenSaved) {
   /** What was seen gives the speed, whichever way it was seen last. */
   function read(field) {
     const found = [landed, height].includes(field) ? thrown(...numbers(landed, height), us) : filmed(...numbers(distance, frames, rate), us);
-    if (found) speed.value = found;
+    if (!found) return;
+    speed.value = found.speed;
+    uncertainty.value = found.percent || '';
   }
 
   element.addEventListener('input', (event) => {
@@ -156,6 +161,7 @@ export function makeForm(joint, draft, whenSaved) {
         fired.value = localText(new Date());
       }
     }
+    if (event.target === speed) uncertainty.value = ''; // it was that of another reading
     if ([distance, frames, rate, landed, height].includes(event.target)) read(event.target);
     remember();
   });
@@ -176,9 +182,12 @@ export function makeForm(joint, draft, whenSaved) {
     let speedFault = null;
     if (speed.value.trim() !== '' && typedSpeed === null) speedFault = 'Type the speed as a number, or leave it empty.';
     else if (typedSpeed !== null && chosen() !== 'separated') speedFault = 'Only a separated test has a speed: leave it empty.';
-    if (speedFault) more.open = true;
+    const percent = parse(uncertainty.value);
+    const uncertain = uncertaintyFault(uncertainty.value, percent === null ? null : Number(percent), typedSpeed !== null);
+    if (speedFault || uncertain) more.open = true;
     wrong = say('speed', speedFault) || wrong;
-    return wrong ? null : { fresh, number, typedSpeed, when };
+    wrong = say('uncertainty', uncertain) || wrong;
+    return wrong ? null : { fresh, number, typedSpeed, percent, when };
   }
 
   async function submit(event) {
@@ -211,11 +220,12 @@ export function makeForm(joint, draft, whenSaved) {
     }
   }
 
-  function entryOf({ fresh, number, typedSpeed, when }) {
+  function entryOf({ fresh, number, typedSpeed, percent, when }) {
     const revision = fresh.advice ? fresh.advice.basis.setupRevision : null;
     const rest = {
       outcome: chosen(), firedAt: when, damaged: damaged.checked,
       ...(typedSpeed === null ? {} : { speed: { value: Number(typedSpeed), unit: speedUnit } }),
+      ...(percent === null ? {} : { speedUncertaintyPercent: Number(percent) }),
       ...(revision === null ? {} : { setupRevision: revision }),
       ...(held.value === '' ? {} : { containment: held.value }),
       ...(notes.value.trim() === '' ? {} : { notes: notes.value.trim() }),
@@ -223,7 +233,7 @@ export function makeForm(joint, draft, whenSaved) {
     const body = '{"charge":{"value":' + number + ',"unit":' + JSON.stringify(unit) + '},' + JSON.stringify(rest).slice(1);
     return {
       key: newKey(), occasion: flown() ? 'flight' : 'ground', jointId: joint.id, title: joint.airframe + ', ' + joint.name, order: Date.now() + performance.now() / 1e6, body, charge: number, unit,
-      outcome: rest.outcome, damaged: rest.damaged, firedAt: when, notes: rest.notes || '', speed: typedSpeed || '', containment: held.value, revision, state: 'waiting', attempts: 0, undo: null,
+      outcome: rest.outcome, damaged: rest.damaged, firedAt: when, notes: rest.notes || '', speed: typedSpeed || '', uncertainty: percent || '', containment: held.value, revision, state: 'waiting', attempts: 0, undo: null,
     };
   }
 
@@ -236,7 +246,7 @@ export function makeForm(joint, draft, whenSaved) {
     occasions[0].checked = true;
     radios.forEach((r) => { r.checked = false; });
     damaged.checked = false;
-    [notes, speed, distance, frames, rate, landed, height, held].forEach((f) => { f.value = ''; });
+    [notes, speed, uncertainty, distance, frames, rate, landed, height, held].forEach((f) => { f.value = ''; });
     more.open = false;
     fired.value = localText(new Date());
     await whenSaved();
@@ -274,6 +284,7 @@ export function makeForm(joint, draft, whenSaved) {
       damaged.checked = entry.damaged;
       notes.value = entry.notes;
       speed.value = entry.speed;
+      uncertainty.value = entry.uncertainty || '';
       held.value = entry.containment || '';
       radios.forEach((r) => { r.checked = r.value === entry.outcome; });
       occasions.forEach((r) => { r.checked = r.value === (entry.occasion || 'ground'); });

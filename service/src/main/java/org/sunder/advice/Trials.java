@@ -1,5 +1,6 @@
 package org.sunder.advice;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -22,15 +23,23 @@ final class Trials {
 
     static Trial of(Report report, JointPhysics physics) {
         double ratio = report.charge().kilograms() / physics.handbookCharge();
-        return new Trial(StrictMath.log(ratio), report.outcome(), reading(report.speed(), physics));
+        return new Trial(StrictMath.log(ratio), report.outcome(), reading(report, physics));
     }
 
     /** A speed says something only where the physics can predict one: masses and shoulder are known. */
-    private static @Nullable SpeedReading reading(@Nullable Speed speed, JointPhysics physics) {
+    private static @Nullable SpeedReading reading(Report report, JointPhysics physics) {
+        Speed speed = report.speed();
         boolean predictable = physics.separationSpeed(physics.handbookCharge()).isPresent();
         return speed == null || !predictable
                 ? null
-                : new SpeedReading(StrictMath.log(speed.metresPerSecond()), curve(physics));
+                : new SpeedReading(StrictMath.log(speed.metresPerSecond()), sd(report.speedUncertaintyPercent()), curve(physics));
+    }
+
+    /** For small ones the standard deviation of ln v is the relative one of v. */
+    private static double sd(@Nullable BigDecimal percent) {
+        return percent == null
+                ? SpeedReading.USUAL_SD
+                : percent.movePointLeft(2).doubleValue();
     }
 
     /** What the physics of a setup predicts, a factor e on either side of the threshold and one more above. */

@@ -17,6 +17,9 @@ record SpeedView(
         @Schema(description = "One standard deviation of it.")
         Speed uncertainty,
 
+        @Schema(description = "The same in percent of the speed, as a report of a test takes it.", example = "8.5")
+        BigDecimal speedUncertaintyPercent,
+
         @Schema(description = "What the harness sees, where it is described.") @Nullable ShockView shock) {
 
     /** The shock on the harness. */
@@ -34,6 +37,6 @@ record SpeedView(
     }
 
     static SpeedView of(MeasuredSpeed measured, @Nullable ShockView shock, Display display) {
-        return new SpeedView(display.speed(measured.speed()), display.speed(measured.sd()), shock);
+        return new SpeedView(display.speed(measured.speed()), display.speed(measured.sd()), measured.percent(), shock);
     }
 }

@@ -186,6 +186,7 @@ class DemoFleet implements ApplicationRunner {
                 outcome,
                 false,
                 null,
+                null,
                 Containment.VIAL,
                 OffsetDateTime.parse(at),
                 notes.isEmpty() ? null : notes);

@@ -1,5 +1,6 @@
 package org.sunder.exchange;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -31,6 +32,7 @@ class CsvLog {
             "damaged",
             "speed",
             "speedUnit",
+            "speedUncertaintyPercent",
             "containment",
             "counted",
             "finding");
@@ -104,6 +106,7 @@ class CsvLog {
     private static List<@Nullable Object> fired(GroundTest test) {
         Report report = test.report();
         Speed speed = report.speed();
+        BigDecimal percent = report.speedUncertaintyPercent();
         return row(
                 test.occasion(),
                 report.charge().value().toPlainString(),
@@ -112,6 +115,7 @@ class CsvLog {
                 report.damaged(),
                 speed == null ? null : speed.value().toPlainString(),
                 speed == null ? null : speed.unit().symbol(),
+                percent == null ? null : percent.toPlainString(),
                 report.containment(),
                 test.counted(),
                 test.finding());

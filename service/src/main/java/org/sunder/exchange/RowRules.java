@@ -167,6 +167,7 @@ class RowRules {
                 Outcome.valueOf(row.text("outcome")),
                 (Boolean) row.get("damaged"),
                 quantity(row, "speed", SpeedUnit.class, Speed::new).orElse(null),
+                row.find("speed_uncertainty_percent") instanceof String percent ? new BigDecimal(percent) : null,
                 containment == null ? null : Containment.valueOf(containment),
                 row.time("fired_at").atOffset(ZoneOffset.ofTotalSeconds(offset)),
                 row.find("notes") instanceof String notes ? notes : null);

@@ -135,6 +135,7 @@ record Table(String name, String field, List<Column> columns) {
                             needed("damaged", Form.YES_OR_NO),
                             optional("speed_value", Form.POSITIVE),
                             optional("speed_unit", Form.unit(SpeedUnit.class)),
+                            optional("speed_uncertainty_percent", Form.POSITIVE),
                             optional("containment", Form.word(Containment.class)),
                             optional("notes", NOTES),
                             optional("beyond", Form.text(20)),

@@ -1,6 +1,7 @@
 package org.sunder.groundtest;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -29,6 +30,12 @@ public record GroundTestView(
         boolean damaged,
 
         @Schema(description = "Measured relative speed of the parts.") @Nullable Speed speed,
+
+        @Schema(
+                description = "Standard deviation of the speed in percent of it, where it was given; the model takes a speed"
+                        + " without it to be good to 10 %.",
+                example = "6")
+        @Nullable BigDecimal speedUncertaintyPercent,
 
         @Nullable Containment containment,
 
@@ -73,6 +80,7 @@ public record GroundTestView(
                 report.outcome(),
                 report.damaged(),
                 report.speed(),
+                report.speedUncertaintyPercent(),
                 report.containment(),
                 report.firedAt(),
                 test.receivedAt(),

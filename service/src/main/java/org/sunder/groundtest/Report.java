@@ -17,6 +17,7 @@ import org.sunder.engine.quantity.Speed;
  * @param outcome what it did
  * @param damaged whether it broke anything
  * @param speed measured relative speed of the parts, of a separated test
+ * @param speedUncertaintyPercent standard deviation of the speed in percent of it; the usual one where a speed has none
  * @param containment what held the powder
  * @param firedAt when, with the offset of the place
  * @param notes free text
@@ -26,6 +27,7 @@ public record Report(
         Outcome outcome,
         boolean damaged,
         @Nullable Speed speed,
+        @Nullable BigDecimal speedUncertaintyPercent,
         @Nullable Containment containment,
         OffsetDateTime firedAt,
         @Nullable String notes) {
@@ -37,12 +39,17 @@ public record Report(
                 outcome,
                 damaged,
                 speed == null ? null : new Speed(plain(speed), speed.unit()),
+                speedUncertaintyPercent == null ? null : plain(speedUncertaintyPercent),
                 containment,
                 firedAt.truncatedTo(ChronoUnit.MICROS),
                 notes);
     }
 
     private static BigDecimal plain(Quantity<?> quantity) {
-        return new BigDecimal(quantity.value().toPlainString());
+        return plain(quantity.value());
+    }
+
+    private static BigDecimal plain(BigDecimal value) {
+        return new BigDecimal(value.toPlainString());
     }
 }

@@ -1,11 +1,13 @@
 package org.sunder.groundtest;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.sunder.engine.learning.model.Outcome;
+import org.sunder.engine.learning.model.SpeedReading;
 import org.sunder.engine.physics.SetupBounds;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.Quantity;
@@ -25,6 +27,10 @@ public final class ReportRules {
 
     /** How far the clocks of phone and service may disagree. */
     public static final Duration CLOCKS_DISAGREE = Duration.ofMinutes(2);
+
+    private static final BigDecimal LEAST = percent(SpeedReading.LEAST_SD);
+    private static final BigDecimal LARGEST = percent(SpeedReading.LARGEST_SD);
+    private static final String UNCERTAINTIES = LEAST + " to " + LARGEST;
 
     private static final OffsetDateTime EARLIEST = OffsetDateTime.parse("1900-01-01T00:00:00Z");
     private static final String CHARGES = "more than 0, up to 50 g";
@@ -57,6 +63,7 @@ public final class ReportRules {
         return time(report.firedAt(), receivedAt)
                 .or(() -> charge(report.charge()))
                 .or(() -> speed(report))
+                .or(() -> uncertainty(report))
                 .or(() -> notes(report));
     }
 
@@ -114,12 +121,39 @@ public final class ReportRules {
                         SetupBounds.SPEED_LIMIT.text()));
     }
 
+    private static Optional<ProblemException> uncertainty(Report report) {
+        BigDecimal percent = report.speedUncertaintyPercent();
+        if (percent == null) {
+            return Optional.empty();
+        }
+        String pointer = "/speedUncertaintyPercent";
+        if (report.speed() == null) {
+            return Optional.of(ProblemException.invalid(
+                    pointer,
+                    percent,
+                    "The uncertainty of a speed was given, but no speed.",
+                    "no uncertainty, or the speed it belongs to"));
+        }
+        return percent.compareTo(LEAST) >= 0 && percent.compareTo(LARGEST) <= 0
+                ? Optional.empty()
+                : Optional.of(ProblemException.invalid(
+                        pointer,
+                        percent,
+                        "The uncertainty of the speed, " + percent.toPlainString() + " %, is out of range; "
+                                + UNCERTAINTIES + " % is allowed.",
+                        UNCERTAINTIES));
+    }
+
     private static Optional<ProblemException> notes(Report report) {
         String notes = report.notes();
         return notes == null || notes.length() <= LONGEST_NOTES
                 ? Optional.empty()
                 : Optional.of(ProblemException.invalid(
                         "/notes", notes, "at most " + LONGEST_NOTES + " characters", "0 to " + LONGEST_NOTES));
+    }
+
+    private static BigDecimal percent(double share) {
+        return BigDecimal.valueOf(share).movePointRight(2).setScale(0);
     }
 
     private static String words(Quantity<?> quantity) {

@@ -183,12 +183,16 @@ record TimelineEntry(
         }
         test.beyond().forEach(beyond -> details.add(told(beyond)));
         if (report.speed() != null) {
-            details.add("Parted at " + Words.of(report.speed()) + ".");
+            details.add("Parted at " + Words.of(report.speed()) + within(report.speedUncertaintyPercent()) + ".");
         }
         if (report.containment() != null) {
             details.add("Fired with " + Words.held(report.containment()) + ".");
         }
         return details;
+    }
+
+    private static String within(@Nullable BigDecimal percent) {
+        return percent == null ? "" : ", good to " + percent.stripTrailingZeros().toPlainString() + " %";
     }
 
     private static String forecast(GroundTest test) {

@@ -182,6 +182,7 @@ class TeachingTest {
                 false,
                 null,
                 null,
+                null,
                 OffsetDateTime.parse("2026-05-03T10:20:00+01:00"),
                 null);
         LogDraft draft = logging.draft(id, null, Occasion.GROUND, report);

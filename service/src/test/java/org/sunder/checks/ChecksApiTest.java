@@ -142,6 +142,8 @@ class ChecksApiTest {
                 {"video":{"distance":{"value":300,"unit":"mm"},"frames":6,"framesPerSecond":240},
                  "harness":{"forwardMass":{"value":1,"unit":"kg"},"aftMass":{"value":1,"unit":"kg"},"stretch":{"value":0.5,"unit":"m"}}}""");
         assertThat(value(film, "speed")).isCloseTo(12, offset(1e-9)); // 0.3 m in 6/240 s
+        // 5 % of the length and 0.41 of 6 frames, in squares.
+        assertThat(film.path("speedUncertaintyPercent").decimalValue()).isEqualByComparingTo("8.5");
         // reduced mass 0.5 kg: 0.5 * 0.5 * 144 = 36 J; spring: 2 * 36 / 0.5 = 144 N
         assertThat(film.path("shock").path("energyJoules").asDouble()).isCloseTo(36, offset(0.01));
         assertThat(value(film.path("shock"), "peakLoad")).isCloseTo(144, offset(0.1));

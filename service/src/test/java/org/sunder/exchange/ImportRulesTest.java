@@ -46,6 +46,12 @@ class ImportRulesTest {
         String measured = "\"measured\":\\{\"mean\":\\{[^}]*},\"standardDeviation\":\\{[^}]*},\"tests\":2}";
         return Stream.of(
                 Arguments.of("\"outcome\":\"separated\"", "\"outcome\":\"none\"", "/groundTests/0/speedValue"),
+                Arguments.of(
+                        "\"speedUncertaintyPercent\":\"6.50\"",
+                        "\"speedUncertaintyPercent\":\"2\"",
+                        "/groundTests/0/speedUncertaintyPercent"),
+                Arguments.of(
+                        "\"speedValue\":\"7.5\",\"speedUnit\":\"m/s\",", "", "/groundTests/0/speedUncertaintyPercent"),
                 Arguments.of("\"speedUnit\":\"m/s\",", "", "/groundTests/0/speedValue"),
                 Arguments.of("\"speedValue\":\"7.5\"", "\"speedValue\":\"301\"", "/groundTests/0/speedValue"),
                 Arguments.of("\"chargeValue\":\"1.00\"", "\"chargeValue\":\"99999\"", "/groundTests/0/chargeValue"),

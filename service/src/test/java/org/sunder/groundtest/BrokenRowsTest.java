@@ -28,6 +28,13 @@ class BrokenRowsTest {
             new Broken("speed_value = '8', speed_unit = 'm/s'", "only a separated test has one"),
             new Broken("outcome = 'SEPARATED', speed_value = '8'", "speed"),
             new Broken("outcome = 'SEPARATED', speed_value = '1E999999999', speed_unit = 'm/s'", "speed"),
+            new Broken("speed_uncertainty_percent = '6'", "but no speed"),
+            new Broken(
+                    "outcome = 'SEPARATED', speed_value = '8', speed_unit = 'm/s', speed_uncertainty_percent = '2'",
+                    "3 to 50 %"),
+            new Broken(
+                    "outcome = 'SEPARATED', speed_value = '8', speed_unit = 'm/s', speed_uncertainty_percent = 'x'",
+                    "uncertainty of the speed"),
             new Broken("charge_value = '99999'", "50 g"),
             new Broken("charge_value = '1E999999999'", "charge"),
             new Broken("charge_value = 'x'", "charge"),

@@ -118,6 +118,9 @@ class FieldPageTest extends AtAJoint {
         phone.type("#frames", "6");
         phone.type("#rate", "240");
         assertThat(phone.value("#speed")).isEqualTo("12");
+        assertThat(phone.value("#uncertainty"))
+                .as("5 % of the length and 0.41 of 6 frames")
+                .isEqualTo("8.5");
         phone.type("#landed", "6");
         phone.type("#height", "1.2");
         assertThat(phone.value("#speed"))
@@ -130,6 +133,7 @@ class FieldPageTest extends AtAJoint {
         assertThat(test.path("damaged").asBoolean()).isTrue();
         // The film: 0.3 m in 6 of 240 frames a second is 12 m/s. Where it landed came last, and says 12.1.
         assertThat(test.path("speed").path("value").asDouble()).isEqualTo(12.1);
+        assertThat(test.path("speedUncertaintyPercent").asDouble()).isEqualTo(5.6);
         assertThat(test.path("notes").asString()).isEqualTo("harness burnt");
     }
 

@@ -3,6 +3,7 @@ package org.sunder.advice.web;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.learning.model.Outcome;
@@ -30,6 +31,12 @@ record TestRequest(
                                 + " throw.")
         @Nullable Speed speed,
 
+        @Schema(
+                description = "Standard deviation of the speed in percent of it, 3 to 50, only with a speed; 10 where not"
+                        + " given. The check of a speed names it for what was filmed or thrown.",
+                example = "6")
+        @Nullable BigDecimal speedUncertaintyPercent,
+
         @Schema(description = "What held the powder.") @Nullable Containment containment,
 
         @Schema(description = "Revision of the setup it was fired in; the one in force where not given.", example = "1")
@@ -39,6 +46,14 @@ record TestRequest(
         @Size(max = ReportRules.LONGEST_NOTES, message = "at most 2000 characters") @Nullable String notes) {
 
     Report report() {
-        return new Report(charge, outcome, Boolean.TRUE.equals(damaged), speed, containment, firedAt, notes);
+        return new Report(
+                charge,
+                outcome,
+                Boolean.TRUE.equals(damaged),
+                speed,
+                speedUncertaintyPercent,
+                containment,
+                firedAt,
+                notes);
     }
 }

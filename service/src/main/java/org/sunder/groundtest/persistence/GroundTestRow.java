@@ -2,6 +2,7 @@ package org.sunder.groundtest.persistence;
 
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
@@ -36,6 +37,8 @@ class GroundTestRow extends FlyerRow {
     @Nullable String speedValue;
 
     @Nullable String speedUnit;
+
+    @Nullable String speedUncertaintyPercent;
 
     @Nullable String containment;
 
@@ -82,6 +85,8 @@ class GroundTestRow extends FlyerRow {
         damaged = report.damaged();
         speedValue = QuantityColumns.digits(report.speed());
         speedUnit = QuantityColumns.unit(report.speed());
+        BigDecimal percent = report.speedUncertaintyPercent();
+        speedUncertaintyPercent = percent == null ? null : percent.toPlainString();
         containment = report.containment() == null ? null : report.containment().name();
         notes = report.notes();
         firedAt = report.firedAt().toInstant();

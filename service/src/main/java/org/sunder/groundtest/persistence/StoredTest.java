@@ -11,6 +11,7 @@ import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.engine.learning.posterior.OutcomeProbabilities;
 import org.sunder.engine.physics.packing.Containment;
+import org.sunder.engine.quantity.Decimals;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.engine.quantity.MassUnit;
 import org.sunder.engine.quantity.Speed;
@@ -65,6 +66,7 @@ final class StoredTest {
                 word("outcome", Outcome.class, row.outcome).orElse(Outcome.NONE),
                 row.damaged,
                 speed(),
+                uncertainty(),
                 row.containment == null
                         ? null
                         : word("containment", Containment.class, row.containment)
@@ -79,6 +81,15 @@ final class StoredTest {
             find("speed", row.speedValue + " " + row.speedUnit);
         }
         return speed.orElse(null);
+    }
+
+    private @Nullable BigDecimal uncertainty() {
+        String stored = row.speedUncertaintyPercent;
+        Optional<BigDecimal> percent = stored == null ? Optional.empty() : Decimals.find(stored);
+        if (percent.isEmpty() && stored != null) {
+            find("uncertainty of the speed", stored);
+        }
+        return percent.orElse(null);
     }
 
     private OffsetDateTime firedAt() {

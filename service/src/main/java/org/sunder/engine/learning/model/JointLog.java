@@ -2,6 +2,7 @@ package org.sunder.engine.learning.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The setups of one joint.
@@ -19,6 +20,16 @@ public record JointLog(List<SetupLog> setups) {
         List<SetupLog> changed = new ArrayList<>(setups);
         changed.set(index, setup);
         return new JointLog(changed);
+    }
+
+    /** What its readings of speed tell together, per squared ln: the sum of their precisions. */
+    double speedPrecision() {
+        return setups.stream()
+                .flatMap(setup -> setup.trials().stream())
+                .map(Trial::speed)
+                .filter(Objects::nonNull)
+                .mapToDouble(SpeedReading::precision)
+                .sum();
     }
 
     /** How many of its setups have trials. */

@@ -48,7 +48,10 @@ public final class FleetModel {
 
     static FleetModel of(FleetLog log, Priors priors, Design design) {
         boolean speeds = log.airframes().stream().anyMatch(AirframeLog::hasSpeeds);
-        Hierarchy levels = new Hierarchy(priors, design, speeds);
+        return of(log, new Hierarchy(priors, design, speeds));
+    }
+
+    static FleetModel of(FleetLog log, Hierarchy levels) {
         MeanLogLikelihood evidence = MeanLogLikelihood.of(log.airframes(), levels);
         return new FleetModel(levels, log, evidence, Optional.empty());
     }

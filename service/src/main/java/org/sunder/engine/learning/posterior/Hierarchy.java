@@ -7,12 +7,16 @@ import org.sunder.engine.learning.model.FlyerPrior;
 import org.sunder.engine.learning.model.Priors;
 import org.sunder.engine.learning.quadrature.GaussianKernel;
 import org.sunder.engine.learning.quadrature.Node;
+import org.sunder.engine.learning.quadrature.QuadratureRules;
 
 /**
  * The priors, the design and what follows from them for every fleet: the nodes of (σ, δ) and the kernel between
  * the levels of the tree.
  */
 final class Hierarchy {
+
+    /** Nodes of the bias at which what airframes say is kept; see {@link BiasNodes} for those that readings need. */
+    private static final List<Node> BIASES = QuadratureRules.normalGauss(5);
 
     private final Priors priors;
     private final Design design;
@@ -27,10 +31,18 @@ final class Hierarchy {
      * @param speeds whether the fleet has measured speeds, whose bias is to be learned
      */
     Hierarchy(Priors priors, Design design, boolean speeds) {
+        this(priors, design, speeds ? BIASES : List.of());
+    }
+
+    /**
+     * @param biases nodes of the bias of measured speeds in units of its standard deviation; none where no speed was measured
+     */
+    Hierarchy(Priors priors, Design design, List<Node> biases) {
         this.priors = priors;
         this.design = design;
-        this.speeds = speeds;
-        this.probits = speeds ? ProbitNode.withSpeeds(design, priors) : ProbitNode.withoutSpeeds(design, priors);
+        this.speeds = !biases.isEmpty();
+        this.probits =
+                speeds ? ProbitNode.withSpeeds(design, priors, biases) : ProbitNode.withoutSpeeds(design, priors);
         this.airframe = design.airframe().stream()
                 .map(node -> kernel(priors.airframeScale() * node.value()))
                 .toList();

@@ -41,11 +41,11 @@ public final class LeafPosterior {
     }
 
     /** From unnormalised mass [probits][nodes] in units of exp(offset). */
-    static LeafPosterior of(Hierarchy levels, double[][] mass, double offset, int combinations) {
+    static LeafPosterior of(
+            Hierarchy levels, List<ProbitNode> probits, double[][] mass, double offset, int combinations) {
         List<CorrectionMass> masses = new ArrayList<>();
         for (int r = 0; r < mass.length; r++) {
-            masses.add(
-                    new CorrectionMass(levels.probits().get(r), levels.design().corrections(), mass[r]));
+            masses.add(new CorrectionMass(probits.get(r), levels.design().corrections(), mass[r]));
         }
         return of(levels.priors(), masses, offset, combinations);
     }

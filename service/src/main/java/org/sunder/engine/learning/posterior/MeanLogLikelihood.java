@@ -81,7 +81,7 @@ final class MeanLogLikelihood {
         IntStream.range(0, levels.probits().size() / biases).parallel().forEach(i -> {
             int r = i * biases;
             long[] own = new long[probit];
-            fill(own, 0, r, new UpwardPass(levels, r, log, chain), levels, cell -> true);
+            fill(own, 0, r, new UpwardPass(levels, levels.probits().get(r), log, chain), levels, cell -> true);
             for (int b = 0; b < biases; b++) { // without a measured speed their bias does not matter
                 add(own, sign, sums, (r + b) * probit);
             }

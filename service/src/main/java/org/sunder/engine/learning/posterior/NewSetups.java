@@ -1,5 +1,6 @@
 package org.sunder.engine.learning.posterior;
 
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -11,16 +12,19 @@ public final class NewSetups {
     private static final int KILOBYTE = 1024;
 
     private final Hierarchy levels;
+    private final List<ProbitNode> probits;
     private final double[][][] joints;
     private final double best;
     private final int combinations;
 
     /**
+     * @param probits nodes of (σ, δ) and of the bias of speeds
      * @param joints mass of the joint's correction [probits][nodes of τₛ][nodes of c] in units of exp(best); no nodes of τₛ
      *     where a probit does not count
      */
-    NewSetups(Hierarchy levels, double[][][] joints, double best, int combinations) {
+    NewSetups(Hierarchy levels, List<ProbitNode> probits, double[][][] joints, double best, int combinations) {
         this.levels = levels;
+        this.probits = probits;
         this.joints = joints;
         this.best = best;
         this.combinations = combinations;
@@ -30,7 +34,7 @@ public final class NewSetups {
     public LeafPosterior with(double inputSd) {
         double[][] mass = new double[joints.length][];
         IntStream.range(0, mass.length).parallel().forEach(r -> mass[r] = setup(levels, joints[r], inputSd));
-        return LeafPosterior.of(levels, mass, best, combinations);
+        return LeafPosterior.of(levels, probits, mass, best, combinations);
     }
 
     /** Mass of the setup's correction before its own trials, τₛ summed out. */

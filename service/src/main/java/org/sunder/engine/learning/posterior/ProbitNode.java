@@ -17,26 +17,30 @@ import org.sunder.engine.learning.quadrature.QuadratureRules;
  * @param sigma shot-to-shot scatter σ of the log threshold
  * @param delta width δ of the band of partial separation, in log ratio
  * @param bias bias b of the predicted ln speed
- * @param speedSd standard deviation of a measured ln speed about its prediction and bias
+ * @param unknownBiasSd standard deviation of what of the bias is summed out of each reading by itself; 0 where {@code bias}
+ *     is a node of it
  * @param weight prior weight of the node
  * @param scatterNode number of the node of σ in the design
  */
-record ProbitNode(double sigma, double delta, double bias, double speedSd, double weight, int scatterNode) {
+record ProbitNode(double sigma, double delta, double bias, double unknownBiasSd, double weight, int scatterNode) {
 
     private static final double SQRT_2PI = 2.5066282746310002;
 
     /** Nodes for a fleet without measured speeds: the bias does not matter and is summed out of a single reading. */
     static List<ProbitNode> withoutSpeeds(Design design, Priors priors) {
-        double speedSd = FastMath.hypot(SpeedReading.READING_SD, SpeedReading.BIAS_SD);
-        return of(design, priors, QuadratureRules.known(), speedSd);
+        return of(design, priors, QuadratureRules.known(), SpeedReading.BIAS_SD);
     }
 
-    /** Nodes for a fleet with measured speeds, whose shared bias is learned. */
-    static List<ProbitNode> withSpeeds(Design design, Priors priors) {
-        return of(design, priors, QuadratureRules.normalGauss(5), SpeedReading.READING_SD);
+    /**
+     * Nodes for a fleet with measured speeds, whose shared bias is learned.
+     *
+     * @param biases nodes of the bias in units of its standard deviation
+     */
+    static List<ProbitNode> withSpeeds(Design design, Priors priors, List<Node> biases) {
+        return of(design, priors, biases, 0);
     }
 
-    private static List<ProbitNode> of(Design design, Priors priors, List<Node> biases, double speedSd) {
+    private static List<ProbitNode> of(Design design, Priors priors, List<Node> biases, double unknownBiasSd) {
         List<ProbitNode> probits = new ArrayList<>();
         for (int i = 0; i < design.scatter().size(); i++) {
             Node scatter = design.scatter().get(i);
@@ -46,7 +50,7 @@ record ProbitNode(double sigma, double delta, double bias, double speedSd, doubl
                             priors.scatterMedian() * FastMath.exp(priors.scatterLogSd() * scatter.value()),
                             priors.bandMedian() * FastMath.exp(priors.bandLogSd() * band.value()),
                             SpeedReading.BIAS_SD * bias.value(),
-                            speedSd,
+                            unknownBiasSd,
                             scatter.weight() * band.weight() * bias.weight(),
                             i));
                 }
@@ -57,11 +61,17 @@ record ProbitNode(double sigma, double delta, double bias, double speedSd, doubl
 
     /** A node of (σ, δ) where speeds do not matter. */
     static ProbitNode of(double sigma, double delta) {
-        return new ProbitNode(sigma, delta, 0, SpeedReading.READING_SD, 1, 0);
+        return new ProbitNode(sigma, delta, 0, 0, 1, 0);
+    }
+
+    /** This node of (σ, δ) at another node of the bias. */
+    ProbitNode withBias(double other, double otherWeight) {
+        return new ProbitNode(sigma, delta, other, 0, otherWeight, scatterNode);
     }
 
     /** Density, per ln, of a measured speed of a separation at log ratio x with log correction c. */
     double speedDensity(SpeedReading reading, double x, double c) {
+        double speedSd = FastMath.hypot(reading.sd(), unknownBiasSd);
         double z = (reading.logSpeed() - reading.predicted().logSpeed(x - c) - bias) / speedSd;
         return FastMath.exp(-0.5 * z * z) / (speedSd * SQRT_2PI);
     }

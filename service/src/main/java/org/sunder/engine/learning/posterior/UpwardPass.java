@@ -27,7 +27,8 @@ final class UpwardPass {
 
     private static final Comparator<Trial> CANONICAL = Comparator.comparingDouble(Trial::logRatio)
             .thenComparing(Trial::outcome)
-            .thenComparing(UpwardPass::logSpeed);
+            .thenComparing(UpwardPass::logSpeed)
+            .thenComparing(UpwardPass::speedSd);
 
     private final Hierarchy levels;
     private final ProbitNode probit;
@@ -38,12 +39,12 @@ final class UpwardPass {
     private final @Nullable Message[][] jointMessages;
 
     /**
-     * @param r number of the probit of (σ, δ)
+     * @param probit the node of (σ, δ) and of the bias of speeds
      * @param chain the airframe's chain, if it has one
      */
-    UpwardPass(Hierarchy levels, int r, AirframeLog log, Optional<SingleSetupPass> chain) {
+    UpwardPass(Hierarchy levels, ProbitNode probit, AirframeLog log, Optional<SingleSetupPass> chain) {
         this.levels = levels;
-        this.probit = levels.probits().get(r);
+        this.probit = probit;
         this.log = log;
         this.chain = chain;
         this.leaves = new Message[log.joints().size()][];
@@ -70,6 +71,11 @@ final class UpwardPass {
     private static Double logSpeed(Trial trial) {
         SpeedReading speed = trial.speed();
         return speed == null ? Double.NEGATIVE_INFINITY : speed.logSpeed();
+    }
+
+    private static Double speedSd(Trial trial) {
+        SpeedReading speed = trial.speed();
+        return speed == null ? 0.0 : speed.sd();
     }
 
     private Message likelihood(SetupLog setup) {

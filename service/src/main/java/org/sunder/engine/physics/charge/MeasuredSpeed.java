@@ -1,5 +1,7 @@
 package org.sunder.engine.physics.charge;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.sunder.engine.physics.Faults;
 import org.sunder.engine.physics.Range;
 import org.sunder.engine.physics.UnsoundSetupException;
@@ -16,6 +18,8 @@ public record MeasuredSpeed(double speed, double sd) {
 
     private static final double LENGTH_UNCERTAINTY = 0.05; // relative, read off a picture or paced out; own choice
     private static final double FRAME_UNCERTAINTY = 0.41; // frames, 1/√6: two instants, each uniform within a frame
+
+    private static final double LEAST_PERCENT = 3; // finer than this no reading is believed; own choice
 
     private static final Range DISTANCE = new Range(0.001, 200, "1 mm to 200 m");
     private static final Range FRAMES = new Range(1, 100_000, "1 to 100000");
@@ -39,6 +43,11 @@ public record MeasuredSpeed(double speed, double sd) {
         double speed = distance.metres() * framesPerSecond / frames;
         double counting = FRAME_UNCERTAINTY / frames;
         return new MeasuredSpeed(speed, speed * StrictMath.hypot(LENGTH_UNCERTAINTY, counting));
+    }
+
+    /** Its standard deviation in percent of it, to a tenth; never less than 3. */
+    public BigDecimal percent() {
+        return BigDecimal.valueOf(Math.max(LEAST_PERCENT, 100 * sd / speed)).setScale(1, RoundingMode.HALF_UP);
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -110,11 +111,19 @@ class ReferenceFleetsTest {
 
     /** The log of a fleet; fills in which leaf each setup, counted from 1 in the order listed, is. */
     static FleetLog log(int fleet, Map<String, Leaf> leaves) {
+        return log(
+                "fleets/trials.csv",
+                fleet,
+                leaves,
+                cells -> new Trial(
+                        Double.parseDouble(cells[5]), Outcome.valueOf(cells[6].toUpperCase(Locale.ROOT))));
+    }
+
+    static FleetLog log(String table, int fleet, Map<String, Leaf> leaves, Function<String[], Trial> trials) {
         Map<Integer, Map<Integer, Map<Integer, SetupLog>>> tree = new TreeMap<>();
-        for (String[] cells : ReferenceCases.table("fleets/trials.csv")) {
+        for (String[] cells : ReferenceCases.table(table)) {
             if (Integer.parseInt(cells[0]) == fleet) {
-                Trial trial =
-                        new Trial(Double.parseDouble(cells[5]), Outcome.valueOf(cells[6].toUpperCase(Locale.ROOT)));
+                Trial trial = trials.apply(cells);
                 tree.computeIfAbsent(Integer.valueOf(cells[1]), airframe -> new TreeMap<>())
                         .computeIfAbsent(Integer.valueOf(cells[2]), joint -> new TreeMap<>())
                         .merge(

@@ -32,7 +32,7 @@ final class WeightedDraws {
                 priors.scatterMedian() * StrictMath.exp(priors.scatterLogSd() * random.nextGaussian()),
                 priors.bandMedian() * StrictMath.exp(priors.bandLogSd() * random.nextGaussian()),
                 0.15 * random.nextGaussian(),
-                0.10,
+                0,
                 1,
                 0);
         double mean = priors.meanSd() * random.nextGaussian();
