@@ -5,6 +5,7 @@ import { chargeCaution, chargeFault } from './plan.js';
 import { parse, shown, step } from './decimal.js';
 import { newKey, save } from './outbox.js';
 import { get, write } from './store.js';
+import { makeFilm } from './film-reader.js';
 import { filmed, thrown, uncertaintyFault } from './speed.js';
 import { firedNow, localText, withOffset } from './time.js';
 
@@ -57,6 +58,18 @@ export function makeForm(joint, draft, whenSaved) {
   const radios = OUTCOMES.map(([word]) => h('input', { type: 'radio', name: 'outcome', value: word, checked: Boolean(draft && draft.outcome === word), 'aria-describedby': 'outcome-fault' }));
   const occasions = OCCASIONS.map(([word]) => h('input', { type: 'radio', name: 'occasion', value: word, checked: word === ((draft && draft.occasion) || OCCASIONS[0][0]) }));
   const flown = () => occasions[1].checked;
+  let onFilm = null; // the speed that stands in its field because a film says so
+  const film = makeFilm({
+    us, diameter: joint.outerDiameter || null,
+    found(seen) {
+      if (seen || speed.value === onFilm) {
+        speed.value = seen ? seen.speed : '';
+        uncertainty.value = seen ? seen.percent : '';
+      }
+      onFilm = seen && seen.speed;
+      remember();
+    },
+  });
   const title = h('h2', { id: 'report-title' });
   const firedLabel = h('label', { for: 'fired' });
   const hint = h('p', { id: 'charge-hint', class: 'small' });
@@ -85,7 +98,8 @@ export function makeForm(joint, draft, whenSaved) {
     h('div', { class: 'field' }, h('label', { for: 'speed' }, 'Speed of the parts, ' + speedUnit + ' (of a separated test)'), speed, faults.speed),
     h('div', { class: 'field' }, h('label', { for: 'uncertainty' }, 'Good to, percent of the speed'), uncertainty,
       h('p', { id: 'uncertainty-hint', class: 'small' }, 'Filled in by what was seen. One standard deviation; left empty, the speed counts as good to 10 %.'), faults.uncertainty),
-    h('fieldset', { class: 'film' }, h('legend', {}, 'Or from a film'),
+    film.element,
+    h('fieldset', { class: 'film' }, h('legend', {}, 'Or counted on a film'),
       h('div', { class: 'field' }, h('label', { for: 'distance' }, 'Moved, ' + lengthUnit), distance),
       h('div', { class: 'field' }, h('label', { for: 'frames' }, 'In frames'), frames),
       h('div', { class: 'field' }, h('label', { for: 'rate' }, 'Frames a second'), rate)),
@@ -247,6 +261,7 @@ export function makeForm(joint, draft, whenSaved) {
     radios.forEach((r) => { r.checked = false; });
     damaged.checked = false;
     [notes, speed, uncertainty, distance, frames, rate, landed, height, held].forEach((f) => { f.value = ''; });
+    film.forget();
     more.open = false;
     fired.value = localText(new Date());
     await whenSaved();

@@ -171,7 +171,9 @@ final class Weather implements AutoCloseable {
             });
             // The card to print carries its own style, so that it can be saved as one file.
             if (!exchange.getRequestURI().getPath().endsWith("/ladder")) {
-                exchange.getResponseHeaders().set("Content-Security-Policy", "default-src 'self'");
+                boolean field = exchange.getRequestURI().getPath().startsWith("/field");
+                exchange.getResponseHeaders()
+                        .set("Content-Security-Policy", "default-src 'self'" + (field ? "; media-src 'self' blob:" : ""));
             }
             int length = answer.body().length;
             exchange.sendResponseHeaders(answer.statusCode(), length == 0 ? -1 : length);

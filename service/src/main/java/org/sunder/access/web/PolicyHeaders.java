@@ -20,6 +20,8 @@ final class PolicyHeaders implements HeaderWriter {
     private static final String REST =
             "; frame-ancestors 'none'; base-uri 'none'; form-action 'self'; object-src 'none'";
     private static final String USUAL = "default-src 'self'" + REST;
+    // A film is read on the phone, from an address that only its own page knows.
+    private static final String FIELD = "default-src 'self'; media-src 'self' blob:" + REST;
     // Its page styles elements from its scripts, and its icons are data.
     private static final String SWAGGER =
             "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:" + REST;
@@ -42,6 +44,9 @@ final class PolicyHeaders implements HeaderWriter {
     private String policy(String path) {
         if (path.startsWith("/swagger-ui")) {
             return SWAGGER;
+        }
+        if (path.equals("/field") || path.startsWith("/field/")) {
+            return FIELD;
         }
         return path.startsWith("/api/") && path.endsWith("/ladder") ? card : USUAL;
     }

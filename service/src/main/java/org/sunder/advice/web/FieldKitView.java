@@ -10,6 +10,7 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.UnitSystem;
 import org.sunder.caution.CautionView;
 import org.sunder.engine.physics.Warning;
+import org.sunder.engine.quantity.Length;
 import org.sunder.engine.quantity.Mass;
 import org.sunder.groundtest.GroundTestView;
 import org.sunder.picture.ChargeRulerPicture;
@@ -38,6 +39,10 @@ record FieldKitView(
             boolean example,
 
             UnitSystem units,
+
+            @Schema(description = "Outer diameter of the airframe, where given: a length that a film shows.")
+            @Nullable Length outerDiameter,
+
             @Schema(example = "nose to bay") String name,
             DeploymentEvent event,
 
@@ -71,6 +76,7 @@ record FieldKitView(
                 joint.airframe().name(),
                 joint.airframe().example(),
                 joint.airframe().units(),
+                joint.airframe().outerDiameter(),
                 joint.joint().name(),
                 joint.joint().event(),
                 joint.next().measure(),
