@@ -119,10 +119,11 @@ export function makeFilm({ us, diameter, found }) {
     try {
       await loaded(mine);
       reading.hidden = false;
-      const rate = playsAt(await timesOfFrames());
+      const { times, ended } = await framesShown();
       if (url !== mine) return;
+      const rate = playsAt(times);
       const duration = video.duration;
-      if (rate && duration * rate < 2.5) throw new NoSpeed('“' + name + '” has fewer than three frames.');
+      if (ended && times.length < 3) throw new NoSpeed('“' + name + '” has fewer than three frames.');
       plays.value = nearest(rate || 30);
       taken.value = plays.value;
       at.max = String(duration);
@@ -151,9 +152,9 @@ export function makeFilm({ us, diameter, found }) {
     });
   }
 
-  /** Times of the first frames, in seconds of the file; none where this browser does not tell. */
-  function timesOfFrames() {
-    if (!video.requestVideoFrameCallback) return Promise.resolve([]);
+  /** Times of the first frames, in seconds of the file, and whether there are no more; none where this browser does not tell. */
+  function framesShown() {
+    if (!video.requestVideoFrameCallback) return Promise.resolve({ times: [], ended: false });
     return new Promise((resolve) => {
       const times = [];
       let over = false;
@@ -161,9 +162,10 @@ export function makeFilm({ us, diameter, found }) {
         if (over) return;
         over = true;
         clearTimeout(timer);
+        video.onended = null;
         video.pause();
         video.playbackRate = 1;
-        resolve(times);
+        resolve({ times, ended: video.ended });
       };
       const timer = setTimeout(end, PATIENCE);
       const take = (_, frame) => {
@@ -204,7 +206,11 @@ export function makeFilm({ us, diameter, found }) {
         clearTimeout(timer);
         resolve(began);
       };
-      if (video.requestVideoFrameCallback) video.requestVideoFrameCallback((_, frame) => done(frame.mediaTime));
+      const shown = (_, frame) => {
+        if (frame.mediaTime <= time + 0.002) done(frame.mediaTime);
+        else video.requestVideoFrameCallback(shown); // one of before the seek
+      };
+      if (video.requestVideoFrameCallback) video.requestVideoFrameCallback(shown);
       video.addEventListener('seeked', () => { timer = setTimeout(() => done(null), video.requestVideoFrameCallback ? LATE : 0); }, { once: true });
       video.currentTime = time;
     });

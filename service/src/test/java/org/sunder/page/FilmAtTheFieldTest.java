@@ -33,7 +33,7 @@ class FilmAtTheFieldTest extends AtAJoint {
     void aFilmGivesASpeedThatIsStoredWithHowGoodItIs() throws IOException {
         field();
         int asked = weather.posted();
-        Map<?, ?> read = read(SLOW_MOTION);
+        Map<?, ?> read = film(SLOW_MOTION);
         assertThat(read.get("said")).isNull();
         assertThat(number(read, "plays")).isEqualTo(30);
         assertThat(number(read, "tapped")).isEqualTo(8);
@@ -101,7 +101,7 @@ class FilmAtTheFieldTest extends AtAJoint {
         List<String> lost = new ArrayList<>();
         int held = 0;
         for (int seed = 1; seed <= films; seed++) {
-            Map<?, ?> read = read("any(" + seed + ")");
+            Map<?, ?> read = film("any(" + seed + ")");
             if (read.get("said") != null || number(read, "speed") == 0) {
                 lost.add(seed + ": " + read);
                 continue;
@@ -127,7 +127,7 @@ class FilmAtTheFieldTest extends AtAJoint {
         phone.click("#report summary");
     }
 
-    private Map<?, ?> read(String film) throws IOException {
+    private Map<?, ?> film(String film) throws IOException {
         return (Map<?, ?>) phone.later(
                 script("const film = %s; answer({truth: film.speed, ...(await read(film, %s))})".formatted(film, SCATTER)));
     }
