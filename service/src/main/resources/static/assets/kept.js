@@ -70,6 +70,7 @@ function keptItem(entry, correct, again) {
     entry.notes ? h('p', { class: 'small' }, entry.notes) : null,
     h('p', { class: 'state' }, stateWords(entry)),
     entry.state === 'refused' ? refusal(entry, correct) : null,
+    entry.tooFast ? h('p', { class: 'flag' }, 'The parts left each other faster than you stated that they may. Before anything is fired or flown again, look over harness, bulkheads and fittings.') : null,
     photoOf(entry),
     entry.surprise ? h('div', { class: 'surprise' }, h('p', {}, 'This outcome was hardly expected. Before you believe it:'), h('ul', {}, entry.surprise.questions.map((q) => h('li', {}, q)))) : null,
     entry.state !== 'refused' && !back ? takeBack(entry.key, (reason) => undo(entry.key, reason), again) : null);

@@ -285,7 +285,7 @@ async function logged(entry, answer) {
     if (freshness.state === 'signed-out') freshness.state = 'fresh';
     if (!test || test.jointId !== entry.jointId || !test.id) throw new NoAnswer('the answer names no test');
     await change('outbox', entry.key, (e) => e && {
-      ...e, state: 'stored', testId: test.id, storedAt: new Date().toISOString(), surprise: answer.body.surprise || null,
+      ...e, state: 'stored', testId: test.id, storedAt: new Date().toISOString(), surprise: answer.body.surprise || null, tooFast: ((answer.body.test || {}).beyond || []).includes('speed'),
     });
     await learned(entry, answer.body.next);
     return null;

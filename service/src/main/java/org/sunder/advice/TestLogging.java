@@ -9,11 +9,13 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionSynchronization;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
+import org.sunder.airframe.CeilingSheet;
 import org.sunder.airframe.Setup;
 import org.sunder.engine.learning.model.Trial;
 import org.sunder.engine.learning.posterior.LeafPosterior;
 import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.planning.Safeguards;
+import org.sunder.engine.quantity.Speed;
 import org.sunder.groundtest.Beyond;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
@@ -64,7 +66,7 @@ public class TestLogging {
                 occasion,
                 setup,
                 report,
-                beyond(report.charge().kilograms(), joint, setup, report.firedAt()),
+                beyond(report, joint, setup),
                 before.outcomes(trial.logRatio()),
                 before.after(trial).correctionFactor());
         return draft(fleet, test);
@@ -107,8 +109,10 @@ public class TestLogging {
     }
 
     /** The limits that a firing lay above: recorded as it was, and marked. */
-    private static List<Beyond> beyond(double charge, LoggedJoint joint, Setup setup, OffsetDateTime firedAt) {
+    private static List<Beyond> beyond(Report report, LoggedJoint joint, Setup setup) {
         List<Beyond> beyond = new ArrayList<>();
+        double charge = report.charge().kilograms();
+        OffsetDateTime firedAt = report.firedAt();
         JointPhysics physics = joint.physics(setup);
         if (charge > physics.ceiling().chargeKg() * (1 + ROUNDING)) {
             beyond.add(Beyond.CEILING);
@@ -127,6 +131,16 @@ public class TestLogging {
         if (highest.isPresent() && ratio > highest.getAsDouble() * Safeguards.LARGEST_STEP * (1 + ROUNDING)) {
             beyond.add(Beyond.STEP);
         }
+        if (tooFast(report.speed(), setup.sheet().ceiling())) {
+            beyond.add(Beyond.SPEED);
+        }
         return beyond;
+    }
+
+    private static boolean tooFast(@Nullable Speed measured, @Nullable CeilingSheet stated) {
+        if (measured == null || stated == null || stated.separationSpeed() == null) {
+            return false;
+        }
+        return measured.metresPerSecond() > stated.separationSpeed().metresPerSecond() * (1 + ROUNDING);
     }
 }

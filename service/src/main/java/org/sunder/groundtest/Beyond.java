@@ -10,7 +10,9 @@ public enum Beyond {
     /** Above the ceiling of the setup fired. */
     CEILING("ceiling"),
     /** More than the largest step above the highest charge fired before without damage. */
-    STEP("step");
+    STEP("step"),
+    /** Its parts left each other faster than the flyer stated that they may. */
+    SPEED("speed");
 
     private final String word;
 

@@ -47,7 +47,7 @@ public record GroundTestView(
 
         @Nullable String notes,
 
-        @Schema(description = "Limits that the charge lay above: recorded as fired, and marked.")
+        @Schema(description = "Limits that the charge, or the speed measured, lay above: recorded as fired, and marked.")
         List<Beyond> beyond,
 
         @Schema(description = "What the model said of this charge before it was fired.")

@@ -206,6 +206,7 @@ record TimelineEntry(
         return switch (beyond) {
             case CEILING -> "That is above the ceiling.";
             case STEP -> "That is more than the largest step.";
+            case SPEED -> "That is faster than was stated that they may: look over harness, bulkheads and fittings.";
         };
     }
 }

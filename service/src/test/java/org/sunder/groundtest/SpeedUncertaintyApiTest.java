@@ -106,6 +106,27 @@ class SpeedUncertaintyApiTest {
                 .isEqualTo(width(report("separated", "\"speed\":{\"value\":9.0,\"unit\":\"m/s\"}")));
     }
 
+    /** A ceiling stated as a speed, and a film that says it was passed. */
+    @Test
+    void aMeasuredSpeedAboveTheOneStatedIsMarked() {
+        String stated = Samples.JOINT.replaceFirst(
+                "\\{\"gaugePressure\":\\{[^}]*}}", "{\"separationSpeed\":{\"value\":12,\"unit\":\"m/s\"}}");
+        assertThat(stated).contains("separationSpeed");
+        String limited = client.post(client.airframe() + "/joints", stated).header("Location");
+        var within = client.post(
+                limited + "/ground-tests", report("separated", "\"speed\":{\"value\":12,\"unit\":\"m/s\"}"));
+        assertThat(within.status()).as(within.raw().body()).isEqualTo(201);
+        assertThat(within.body().at("/test/beyond").toString()).doesNotContain("speed");
+        var above = client.post(
+                limited + "/ground-tests", report("separated", "\"speed\":{\"value\":40,\"unit\":\"ft/s\"}"));
+        assertThat(above.body().at("/test/beyond").toString()).contains("\"speed\"");
+        assertThat(client.get(above.header("Location")).body().path("beyond").toString()).contains("\"speed\"");
+        // Where a gauge pressure is stated no speed is a limit.
+        var other = client.post(
+                joint + "/ground-tests", report("separated", "\"speed\":{\"value\":90,\"unit\":\"m/s\"}"));
+        assertThat(other.body().at("/test/beyond").toString()).doesNotContain("speed");
+    }
+
     private double width(String report) {
         log.empty();
         JsonNode correction = client.post(client.joint(client.airframe()) + "/ground-tests", report)
