@@ -177,7 +177,7 @@ function seen(film) {
 }
 
 /** Reads a film as a person would, tapping with a scatter given in CSS pixels. */
-async function read(film, scatter) {
+async function readFilm(film, scatter) {
   const { normal } = generator(film.seed + 1);
   const said = await choose(await make(film), 'film.webm');
   if (said) return { said };
@@ -203,6 +203,16 @@ async function read(film, scatter) {
     if (at() === before) break;
   }
   return { plays, tapped, told: find('film-told').textContent, speed: Number(find('speed').value), percent: Number(find('uncertainty').value) };
+}
+
+/** Reads a film as a person would who taps the edge twice and lets it be followed. */
+async function followed(film, scatter) {
+  const read = { ...film, taps: 2 };
+  const first = await readFilm(read, scatter);
+  if (first.said) return first;
+  find('film-follow').click();
+  await until(() => /good to|goes backwards|not found again/.test(find('film-told').textContent), 'the edge is followed');
+  return { ...first, told: find('film-told').textContent, marks: document.querySelectorAll('.film-mark.edge.under').length, speed: Number(find('speed').value), percent: Number(find('uncertainty').value) };
 }
 
 /** A film of any kind that a builder may take, of which three frames or more show the edge. */

@@ -3,6 +3,7 @@
 import { announce, h } from './dom.js';
 import { parse } from './decimal.js';
 import { NoSpeed, RATES, playsAt, plotted, really, speedOf } from './film.js';
+import { foundAgain, grey, windowAt } from './film-follow.js';
 import { shownOnFilm } from './speed.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
@@ -10,6 +11,9 @@ const FINGER = 2; // CSS pixels, one standard deviation of a tap
 const LISTENED = 6; // frames from which the rate of the file is told
 const PATIENCE = 3000; // ms until that is given up
 const LATE = 700; // ms after a seek in which a new frame would have been shown
+const FAR = 8; // frames followed at a time
+const LOOKED_AT = 960; // pixels of the longer side in which an edge is followed
+const HALF = 14; // pixels of those on either side of a tap
 const SLOWLY = 0.2; // of the usual speed: every frame of a fast film is shown
 const INCH = 0.0254; // m, exactly
 const GRAPH = { width: 300, height: 170, left: 12, bottom: 28 };
@@ -69,6 +73,7 @@ export function makeFilm({ us, diameter, found }) {
     h('div', { class: 'film-steps' },
       h('button', { type: 'button', id: 'film-back', onclick: () => step(-1) }, 'Frame back'),
       h('button', { type: 'button', id: 'film-on', onclick: () => step(1) }, 'Frame on'),
+      h('button', { type: 'button', id: 'film-follow', onclick: follow }, 'Follow the edge'),
       h('button', { type: 'button', id: 'film-closer', 'aria-pressed': 'false', onclick: closer }, 'Closer')),
     h('div', { class: 'field' }, h('label', { for: 'film-at' }, 'Where in the film'), at),
     h('div', { class: 'film' },
@@ -241,6 +246,17 @@ export function makeFilm({ us, diameter, found }) {
 
   const lastMark = () => (order.length ? marks[order[order.length - 1]].slice(-1)[0] : null);
 
+  /** A mark of an edge, in the place of one in the same frame. */
+  function put(kind, mark) {
+    const there = marks[kind].findIndex((each) => each.at === mark.at);
+    if (there >= 0) {
+      marks[kind].splice(there, 1);
+      order.splice(order.lastIndexOf(kind), 1);
+    }
+    marks[kind].push(mark);
+    order.push(kind);
+  }
+
   function set(x, y) {
     const kind = mode();
     const mark = { at: shownAt, x, y };
@@ -250,19 +266,54 @@ export function makeFilm({ us, diameter, found }) {
         order = order.filter((each) => each !== 'scale');
       }
       marks.scale.push(mark);
-    } else {
-      const there = marks[kind].findIndex((each) => each.at === shownAt);
-      if (there >= 0) {
-        marks[kind].splice(there, 1);
-        order.splice(order.lastIndexOf(kind), 1);
-      }
-      marks[kind].push(mark);
-    }
-    order.push(kind);
+      order.push(kind);
+    } else put(kind, mark);
     if (kind === 'scale' && marks.scale.length === 2 && marks.edge.length === 0) choose('edge');
     draw();
     tell();
     if (kind !== 'scale') step(1);
+  }
+
+  /** Looks for what was tapped last in the frames that follow; each mark found can be moved or taken back like any. */
+  async function follow() {
+    const kind = mode();
+    const made = kind === 'scale' ? [] : [...marks[kind]].sort((a, b) => a.at - b.at);
+    if (made.length < 2) {
+      told.textContent = 'Tap the edge in two frames first, then it can be followed.';
+      return;
+    }
+    let [before, last] = made.slice(-2);
+    const scale = Math.min(1, LOOKED_AT / Math.max(video.videoWidth, video.videoHeight));
+    await show(last.at + 0.5 / Number(plays.value));
+    const pattern = windowAt(pixels(scale), last.x * scale, last.y * scale, HALF);
+    const off = pattern ? { x: last.x * scale - pattern.x, y: last.y * scale - pattern.y } : null;
+    let count = 0;
+    while (pattern && count < FAR) {
+      await step(1);
+      if (shownAt <= last.at) break;
+      const passed = (shownAt - last.at) / (last.at - before.at);
+      const way = { x: (last.x - before.x) * passed * scale, y: (last.y - before.y) * passed * scale };
+      const guess = { x: last.x * scale + way.x - off.x, y: last.y * scale + way.y - off.y };
+      const place = foundAgain(pixels(scale), pattern, guess, { x: 6 + Math.abs(way.x) / 3, y: 6 + Math.abs(way.y) / 3 });
+      if (!place) break;
+      before = last;
+      last = { at: shownAt, x: (place.x + off.x) / scale, y: (place.y + off.y) / scale };
+      put(kind, last);
+      count++;
+    }
+    draw();
+    tell();
+    if (count === 0) told.textContent = 'The edge was not found again: go on by hand. ' + told.textContent;
+  }
+
+  /** The frame shown, in grey. */
+  function pixels(scale) {
+    const canvas = document.createElement('canvas');
+    canvas.width = Math.round(video.videoWidth * scale);
+    canvas.height = Math.round(video.videoHeight * scale);
+    const drawing = canvas.getContext('2d');
+    drawing.drawImage(video, 0, 0, canvas.width, canvas.height);
+    return grey(drawing.getImageData(0, 0, canvas.width, canvas.height));
   }
 
   function nudge(x, y) {

@@ -54,6 +54,19 @@ class FilmAtTheFieldTest extends AtAJoint {
         assertThat(phone.blocked()).isEmpty();
     }
 
+    /** Two taps on the edge are enough where the rest is followed. */
+    @Test
+    void anEdgeTappedTwiceIsFollowed() throws IOException {
+        field();
+        Map<?, ?> read = film(SLOW_MOTION, "followed");
+        assertThat(read.get("said")).isNull();
+        assertThat(number(read, "tapped")).isEqualTo(2);
+        assertThat(number(read, "marks")).isGreaterThanOrEqualTo(7);
+        assertThat(number(read, "speed")).isCloseTo(11, within(0.9));
+        assertThat(number(read, "percent")).isBetween(3.0, 8.0);
+        assertThat(phone.complaints()).isEmpty();
+    }
+
     /** The outer diameter is offered, and a film that is none takes nothing away from the report. */
     @Test
     void whatIsNoFilmIsSaidInWordsAndTheTestIsSavedAllTheSame() throws IOException {
@@ -128,8 +141,12 @@ class FilmAtTheFieldTest extends AtAJoint {
     }
 
     private Map<?, ?> film(String film) throws IOException {
+        return film(film, "readFilm");
+    }
+
+    private Map<?, ?> film(String film, String how) throws IOException {
         return (Map<?, ?>) phone.later(
-                script("const film = %s; answer({truth: film.speed, ...(await read(film, %s))})".formatted(film, SCATTER)));
+                script("const film = %s; answer({truth: film.speed, ...(await %s(film, %s))})".formatted(film, how, SCATTER)));
     }
 
     private Object chosen(String blob, String name) throws IOException {
