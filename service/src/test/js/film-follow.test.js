@@ -16,11 +16,11 @@ function picture(cornerX, cornerY, light = 0) {
   return { width, height, values };
 }
 
-test('what was tapped is found again to a third of a pixel, in other light too', () => {
+test('what was tapped is found again to half a pixel, in other light too', () => {
   const pattern = windowAt(picture(50, 40), 50, 40, 10);
   for (const [x, y] of [[50, 40], [63, 40], [63.4, 40], [58.3, 43.6], [40, 37]]) {
     const found = foundAgain(picture(x, y, 25), pattern, { x: 55, y: 41 }, { x: 20, y: 6 });
-    assert.ok(Math.abs(found.x - x) < 0.33 && Math.abs(found.y - y) < 0.33, 'at ' + x + ', ' + y + ' it is found at ' + found.x + ', ' + found.y);
+    assert.ok(Math.abs(found.x - x) < 0.5 && Math.abs(found.y - y) < 0.5, 'at ' + x + ', ' + y + ' it is found at ' + found.x + ', ' + found.y);
     assert.ok(found.alike > 0.9);
   }
 });

@@ -13,7 +13,7 @@ test('frames of a film give a speed in the units of the airframe, as good as the
 
 // Free fall from 4.903325 m lasts one second: h = g t² / 2 with standard gravity.
 test('where a part landed gives a speed, falling freely', () => {
-  assert.deepEqual(thrown(7, 9.80665 / 2, false), { speed: '7', percent: '5.6' }); // √(5² + 2.5²)
+  assert.deepEqual(thrown(7, 9.80665 / 2, false), { speed: '7', percent: '6.1' }); // √(5² + 2.5² + 2.5²): level to 0.035, 7 m/s against the 9.80665 m/s of the fall
   assert.equal(thrown(20, (9.80665 / 0.3048) / 2, true).speed, '20');
   assert.equal(thrown(6, 1.2, false).speed, '12.1'); // 6 m in 0.4947 s
   assert.equal(thrown(6, 0, false), null);

@@ -4,6 +4,7 @@
 const GRAVITY = 9.80665; // m/s², standard gravity, 3rd General Conference on Weights and Measures, 1901
 const FOOT = 0.3048; // m, exactly
 const LENGTH = 0.05; // relative, read off a picture or paced out
+const AIM = 0.035; // radians, 2°: a joint on a stand is hardly more level
 const COUNTED = 0.41; // frames, 1/√6: two instants, each uniform within a frame
 const LEAST = 3; // percent; no reading is believed to be finer, and the log takes none
 const LARGEST = 50; // percent; beyond it the log takes none
@@ -26,8 +27,10 @@ export function filmed(distance, frames, rate, us) {
 /** Touched the ground so far away, falling freely from a height, both in m or ft, with drag left out; null where one is missing. */
 export function thrown(distance, height, us) {
   if (!positive(distance, height)) return null;
-  const fall = Math.sqrt((2 * height) / (us ? GRAVITY / FOOT : GRAVITY));
-  return { speed: brief(distance / fall), percent: percent(Math.hypot(LENGTH, LENGTH / 2)) };
+  const gravity = us ? GRAVITY / FOOT : GRAVITY;
+  const fall = Math.sqrt((2 * height) / gravity);
+  const speed = distance / fall;
+  return { speed: brief(speed), percent: percent(Math.hypot(LENGTH, LENGTH / 2, (AIM * speed) / (gravity * fall))) };
 }
 
 /** Measured on a film, in m/s: as the log takes it. */

@@ -351,6 +351,8 @@ class PagesTest {
         open("/field/" + joint);
         browser.find(".charge");
         browser.click("#report summary");
+        browser.script("document.getElementById('film-reading').hidden = false");
+        assertAccessible("a film that is read");
         browser.click(".main-action");
         browser.says("#outcome-fault", "Choose what it did");
         assertAccessible("a form with a fault");

@@ -19,6 +19,7 @@ public record MeasuredSpeed(double speed, double sd) {
     private static final double LENGTH_UNCERTAINTY = 0.05; // relative, read off a picture or paced out; own choice
     private static final double FRAME_UNCERTAINTY = 0.41; // frames, 1/√6: two instants, each uniform within a frame
 
+    private static final double AIM_UNCERTAINTY = 0.035; // radians, 2°: a joint on a stand is hardly more level; own choice
     private static final double LEAST_PERCENT = 3; // finer than this no reading is believed; own choice
 
     private static final Range DISTANCE = new Range(0.001, 200, "1 mm to 200 m");
@@ -51,7 +52,8 @@ public record MeasuredSpeed(double speed, double sd) {
     }
 
     /**
-     * From how far a part flew, thrown level: v = distance · √(g/(2·height)). Air drag makes it read low.
+     * From how far a part flew, thrown level: v = distance · √(g/(2·height)). Thrown a little upward it flies longer, by v·sin(angle)/g.
+     * Air drag makes it read low.
      *
      * @param distance level distance to where it first touched the ground
      * @param height of the joint above that ground
@@ -62,7 +64,10 @@ public record MeasuredSpeed(double speed, double sd) {
         faults.range("distance", distance, DISTANCE);
         faults.range("height", height, HEIGHT);
         faults.throwIfAny();
-        double speed = distance.metres() * Math.sqrt(StandardAtmosphere.GRAVITY / (2 * height.metres()));
-        return new MeasuredSpeed(speed, speed * StrictMath.hypot(LENGTH_UNCERTAINTY, LENGTH_UNCERTAINTY / 2));
+        double fall = Math.sqrt(2 * height.metres() / StandardAtmosphere.GRAVITY);
+        double speed = distance.metres() / fall;
+        double lengths = StrictMath.hypot(LENGTH_UNCERTAINTY, LENGTH_UNCERTAINTY / 2);
+        double aim = AIM_UNCERTAINTY * speed / (StandardAtmosphere.GRAVITY * fall);
+        return new MeasuredSpeed(speed, speed * StrictMath.hypot(lengths, aim));
     }
 }
