@@ -32,7 +32,8 @@ final class Trials {
         boolean predictable = physics.separationSpeed(physics.handbookCharge()).isPresent();
         return speed == null || !predictable
                 ? null
-                : new SpeedReading(StrictMath.log(speed.metresPerSecond()), sd(report.speedUncertaintyPercent()), curve(physics));
+                : new SpeedReading(
+                        StrictMath.log(speed.metresPerSecond()), sd(report.speedUncertaintyPercent()), curve(physics));
     }
 
     /** For small ones the standard deviation of ln v is the relative one of v. */

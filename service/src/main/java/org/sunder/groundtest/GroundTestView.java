@@ -32,8 +32,9 @@ public record GroundTestView(
         @Schema(description = "Measured relative speed of the parts.") @Nullable Speed speed,
 
         @Schema(
-                description = "Standard deviation of the speed in percent of it, where it was given; the model takes a speed"
-                        + " without it to be good to 10 %.",
+                description =
+                        "Standard deviation of the speed in percent of it, where it was given; the model takes a speed"
+                                + " without it to be good to 10 %.",
                 example = "6")
         @Nullable BigDecimal speedUncertaintyPercent,
 
@@ -47,7 +48,9 @@ public record GroundTestView(
 
         @Nullable String notes,
 
-        @Schema(description = "Limits that the charge, or the speed measured, lay above: recorded as fired, and marked.")
+        @Schema(
+                description =
+                        "Limits that the charge, or the speed measured, lay above: recorded as fired, and marked.")
         List<Beyond> beyond,
 
         @Schema(description = "What the model said of this charge before it was fired.")

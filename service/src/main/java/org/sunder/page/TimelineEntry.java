@@ -1,5 +1,6 @@
 package org.sunder.page;
 
+import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -192,7 +193,9 @@ record TimelineEntry(
     }
 
     private static String within(@Nullable BigDecimal percent) {
-        return percent == null ? "" : ", good to " + percent.stripTrailingZeros().toPlainString() + " %";
+        return percent == null
+                ? ""
+                : ", good to " + percent.stripTrailingZeros().toPlainString() + " %";
     }
 
     private static String forecast(GroundTest test) {

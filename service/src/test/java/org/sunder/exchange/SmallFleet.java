@@ -27,8 +27,9 @@ final class SmallFleet {
         String setup = Samples.JOINT.replace("\"count\":3", "\"count\":3,\"batch\":\"" + batch.id() + "\"");
         var joint = flyer.post(airframe + "/joints", setup.replace("\"measure\"", "\"powder\":\"tin 3\",\"measure\""));
         assertThat(joint.status()).as(joint.raw().body()).isEqualTo(201);
-        String report = "{\"speed\":{\"value\":7.5,\"unit\":\"m/s\"},\"speedUncertaintyPercent\":6.50,\"notes\":\"windy\","
-                + Samples.test("1.00", "separated").substring(1);
+        String report =
+                "{\"speed\":{\"value\":7.5,\"unit\":\"m/s\"},\"speedUncertaintyPercent\":6.50,\"notes\":\"windy\","
+                        + Samples.test("1.00", "separated").substring(1);
         String test =
                 flyer.post(joint.header("Location") + "/ground-tests", report).header("Location");
         flyer.post(test + "/void", "{\"reason\":\"igniter\"}");

@@ -45,8 +45,7 @@ class SpeedUncertaintyApiTest {
     }
 
     private static String timed(String percent) {
-        return report(
-                "separated", "\"speed\":{\"value\":9.0,\"unit\":\"m/s\"},\"speedUncertaintyPercent\":" + percent);
+        return report("separated", "\"speed\":{\"value\":9.0,\"unit\":\"m/s\"},\"speedUncertaintyPercent\":" + percent);
     }
 
     @Test
@@ -60,8 +59,11 @@ class SpeedUncertaintyApiTest {
                 .as("newest first; the second one says nothing")
                 .extracting(test -> test.has("speedUncertaintyPercent"))
                 .containsExactlyInAnyOrder(true, false);
-        String csv = client.get(airframe.replace("/api", "") + "/history.csv").raw().body();
-        assertThat(csv).contains("speed,speedUnit,speedUncertaintyPercent,containment").contains("9.0,m/s,5.50,");
+        String csv =
+                client.get(airframe.replace("/api", "") + "/history.csv").raw().body();
+        assertThat(csv)
+                .contains("speed,speedUnit,speedUncertaintyPercent,containment")
+                .contains("9.0,m/s,5.50,");
         String page = client.get(airframe.replace("/api", "")).raw().body();
         assertThat(page).contains("good to 5.5 %");
     }
@@ -120,10 +122,11 @@ class SpeedUncertaintyApiTest {
         var above = client.post(
                 limited + "/ground-tests", report("separated", "\"speed\":{\"value\":40,\"unit\":\"ft/s\"}"));
         assertThat(above.body().at("/test/beyond").toString()).contains("\"speed\"");
-        assertThat(client.get(above.header("Location")).body().path("beyond").toString()).contains("\"speed\"");
+        assertThat(client.get(above.header("Location")).body().path("beyond").toString())
+                .contains("\"speed\"");
         // Where a gauge pressure is stated no speed is a limit.
-        var other = client.post(
-                joint + "/ground-tests", report("separated", "\"speed\":{\"value\":90,\"unit\":\"m/s\"}"));
+        var other =
+                client.post(joint + "/ground-tests", report("separated", "\"speed\":{\"value\":90,\"unit\":\"m/s\"}"));
         assertThat(other.body().at("/test/beyond").toString()).doesNotContain("speed");
     }
 

@@ -78,6 +78,7 @@ class FilmAtTheFieldTest extends AtAJoint {
         assertThat(chosen("new Blob(['a letter'], {type: 'video/mp4'})", "letter.mp4"))
                 .isEqualTo("This browser cannot play “letter.mp4”.");
         assertThat(chosen("await make({...(%s), frames: 1, leaves: 0})".formatted(SLOW_MOTION), "short.webm"))
+                .asString()
                 .contains("short.webm");
         assertThat(phone.value("#notes")).isEqualTo("as good as ever");
         phone.click("input[value=none]");
@@ -145,8 +146,8 @@ class FilmAtTheFieldTest extends AtAJoint {
     }
 
     private Map<?, ?> film(String film, String how) throws IOException {
-        return (Map<?, ?>) phone.later(
-                script("const film = %s; answer({truth: film.speed, ...(await %s(film, %s))})".formatted(film, how, SCATTER)));
+        return (Map<?, ?>) phone.later(script(
+                "const film = %s; answer({truth: film.speed, ...(await %s(film, %s))})".formatted(film, how, SCATTER)));
     }
 
     private Object chosen(String blob, String name) throws IOException {

@@ -173,7 +173,9 @@ final class Weather implements AutoCloseable {
             if (!exchange.getRequestURI().getPath().endsWith("/ladder")) {
                 boolean field = exchange.getRequestURI().getPath().startsWith("/field");
                 exchange.getResponseHeaders()
-                        .set("Content-Security-Policy", "default-src 'self'" + (field ? "; media-src 'self' blob:" : ""));
+                        .set(
+                                "Content-Security-Policy",
+                                "default-src 'self'" + (field ? "; media-src 'self' blob:" : ""));
             }
             int length = answer.body().length;
             exchange.sendResponseHeaders(answer.statusCode(), length == 0 ? -1 : length);

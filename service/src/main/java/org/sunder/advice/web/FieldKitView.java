@@ -40,8 +40,7 @@ record FieldKitView(
 
             UnitSystem units,
 
-            @Schema(description = "Outer diameter of the airframe, where given: a length that a film shows.")
-            @Nullable Length outerDiameter,
+            @Schema(description = "Outer diameter of the airframe, where given: a length that a film shows.") @Nullable Length outerDiameter,
 
             @Schema(example = "nose to bay") String name,
             DeploymentEvent event,

@@ -32,8 +32,9 @@ record TestRequest(
         @Nullable Speed speed,
 
         @Schema(
-                description = "Standard deviation of the speed in percent of it, 3 to 50, only with a speed; 10 where not"
-                        + " given. The check of a speed names it for what was filmed or thrown.",
+                description =
+                        "Standard deviation of the speed in percent of it, 3 to 50, only with a speed; 10 where not"
+                                + " given. The check of a speed names it for what was filmed or thrown.",
                 example = "6")
         @Nullable BigDecimal speedUncertaintyPercent,
 

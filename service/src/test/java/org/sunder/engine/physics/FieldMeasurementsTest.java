@@ -56,7 +56,8 @@ class FieldMeasurementsTest {
     void aThrowGoesAsFarAsItsFallLasts() {
         MeasuredSpeed measured = MeasuredSpeed.ofThrow(mm(4000), mm(9806.65 / 8));
         assertThat(measured.speed()).isCloseTo(8, within(1e-9));
-        // Lengths to 5 %, the height under a root; level to 0.035, which at 8 m/s adds 0.0286 s to the half second or takes it away.
+        // Lengths to 5 %, the height under a root; level to 0.035, which at 8 m/s adds 0.0286 s to the half second or
+        // takes it away.
         assertThat(measured.sd())
                 .isCloseTo(8 * Math.hypot(0.05 * Math.sqrt(1.25), 0.035 * 8 / 9.80665 / 0.5), within(1e-9));
         assertThat(measured.percent()).isEqualByComparingTo("8.0");

@@ -32,10 +32,7 @@ public record AirframeLog(List<JointLog> joints) {
 
     /** What the readings of speed at one of its joints tell together, at most, per squared ln; 0 without any. */
     public double mostSpeedPrecision() {
-        return joints.stream()
-                .mapToDouble(JointLog::speedPrecision)
-                .max()
-                .orElse(0);
+        return joints.stream().mapToDouble(JointLog::speedPrecision).max().orElse(0);
     }
 
     /** Whether two of its joints have trials, so that they tell how far joints of an airframe differ. */

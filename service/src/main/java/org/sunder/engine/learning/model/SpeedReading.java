@@ -26,8 +26,8 @@ public record SpeedReading(double logSpeed, double sd, SpeedCurve predicted) {
             throw new IllegalArgumentException("a measured speed must be positive and finite");
         }
         if (!(sd >= LEAST_SD && sd <= LARGEST_SD)) {
-            throw new IllegalArgumentException("the standard deviation of ln speed must lie between " + LEAST_SD + " and "
-                    + LARGEST_SD + ", not " + sd);
+            throw new IllegalArgumentException("the standard deviation of ln speed must lie between " + LEAST_SD
+                    + " and " + LARGEST_SD + ", not " + sd);
         }
     }
 

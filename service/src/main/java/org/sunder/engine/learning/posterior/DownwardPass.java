@@ -117,8 +117,7 @@ final class DownwardPass {
             int r = first + b;
             UpwardPass upward = new UpwardPass(levels, levels.probits().get(r), position.airframe(), chain);
             IntFunction<double[]> at = others(r, upward);
-            others[b] =
-                    IntStream.range(0, design.spreads()).mapToObj(at).toArray(double[][]::new);
+            others[b] = IntStream.range(0, design.spreads()).mapToObj(at).toArray(double[][]::new);
         }
         double weight = levels.probits().get(first).weight();
         for (int b = 0; b < biases.perStrength(); b++) {

@@ -19,7 +19,8 @@ public record MeasuredSpeed(double speed, double sd) {
     private static final double LENGTH_UNCERTAINTY = 0.05; // relative, read off a picture or paced out; own choice
     private static final double FRAME_UNCERTAINTY = 0.41; // frames, 1/√6: two instants, each uniform within a frame
 
-    private static final double AIM_UNCERTAINTY = 0.035; // radians, 2°: a joint on a stand is hardly more level; own choice
+    private static final double AIM_UNCERTAINTY =
+            0.035; // radians, 2°: a joint on a stand is hardly more level; own choice
     private static final double LEAST_PERCENT = 3; // finer than this no reading is believed; own choice
 
     private static final Range DISTANCE = new Range(0.001, 200, "1 mm to 200 m");

@@ -71,11 +71,7 @@ class BiasNodesTest {
                 Arguments.of(
                         "four of 10 %",
                         fleet(airframe(joint(
-                                none,
-                                fast(0.1, 12, 0.1),
-                                fast(0.1, 11, 0.1),
-                                fast(0.05, 11, 0.1),
-                                fast(0, 10, 0.1))))),
+                                none, fast(0.1, 12, 0.1), fast(0.1, 11, 0.1), fast(0.05, 11, 0.1), fast(0, 10, 0.1))))),
                 Arguments.of(
                         "five of 3 to 5 %",
                         fleet(airframe(joint(
@@ -98,9 +94,7 @@ class BiasNodesTest {
                                 airframe(joint(silent(0, Outcome.NONE), fast(0.3, 14, 0.05))))),
                 Arguments.of(
                         "readings that contradict each other",
-                        fleet(
-                                airframe(joint(none, fast(0.1, 16, 0.04))),
-                                airframe(joint(none, fast(0.1, 8, 0.04))))));
+                        fleet(airframe(joint(none, fast(0.1, 16, 0.04))), airframe(joint(none, fast(0.1, 8, 0.04))))));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -134,9 +128,11 @@ class BiasNodesTest {
         assertThat(BiasNodes.of(levels, usual.airframes().get(0)).finer()).isFalse();
         assertThat(nodes(levels, 0.05)).isLessThan(nodes(levels, 0.03));
         assertThat(nodes(levels, 0.03, 0.03, 0.03, 0.03)).isGreaterThan(nodes(levels, 0.03));
-        assertThat(nodes(levels, Collections.nCopies(100, 0.03).stream()
-                        .mapToDouble(sd -> sd)
-                        .toArray()))
+        assertThat(nodes(
+                        levels,
+                        Collections.nCopies(100, 0.03).stream()
+                                .mapToDouble(sd -> sd)
+                                .toArray()))
                 .isEqualTo(41);
     }
 

@@ -115,8 +115,7 @@ class ReferenceFleetsTest {
                 "fleets/trials.csv",
                 fleet,
                 leaves,
-                cells -> new Trial(
-                        Double.parseDouble(cells[5]), Outcome.valueOf(cells[6].toUpperCase(Locale.ROOT))));
+                cells -> new Trial(Double.parseDouble(cells[5]), Outcome.valueOf(cells[6].toUpperCase(Locale.ROOT))));
     }
 
     static FleetLog log(String table, int fleet, Map<String, Leaf> leaves, Function<String[], Trial> trials) {

@@ -35,11 +35,18 @@ class SingleSetupPassTest {
             for (int r = 0; r < levels.probits().size(); r += 7) {
                 long[] quick = new long[levels.design().spreads() * knots];
                 long[] tree = new long[quick.length];
-                MeanLogLikelihood.fill(quick, 0, r, new UpwardPass(levels, levels.probits().get(r), log, chain), levels, cell -> true);
                 MeanLogLikelihood.fill(
-                        tree, 0, r, new UpwardPass(levels, levels.probits().get(r), log, Optional.empty()), levels, cell -> true);
+                        quick, 0, r, new UpwardPass(levels, levels.probits().get(r), log, chain), levels, cell -> true);
+                MeanLogLikelihood.fill(
+                        tree,
+                        0,
+                        r,
+                        new UpwardPass(levels, levels.probits().get(r), log, Optional.empty()),
+                        levels,
+                        cell -> true);
                 // One smoothing over the whole variance; the tree's three in a row have errors of their own.
-                long[] once = smoothedOnce(levels, new UpwardPass(levels, levels.probits().get(r), log, chain).leaf(0, 1));
+                long[] once = smoothedOnce(
+                        levels, new UpwardPass(levels, levels.probits().get(r), log, chain).leaf(0, 1));
                 assertThat(furthest(quick, once)).isLessThan(2e-3);
                 assertThat(furthest(quick, tree)).isLessThan(6e-3);
             }
