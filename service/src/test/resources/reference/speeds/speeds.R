@@ -35,7 +35,9 @@ posterior <- function(f) {
   value <- apply(each, 1:2, mean)
   error <- apply(each, 1:2, sd) / sqrt(chains)
   rhat <- gelman.diag(draws[, c("mu", "sigma", "delta", "bias")], multivariate = FALSE)
-  out <- data.frame(fleet = f, node = colnames(value), round(t(value), 5), round(t(error), 5))
+  node <- colnames(value)
+  if (data$S == 1) node[node %in% c("c", "x99")] <- paste0(node[node %in% c("c", "x99")], "[1]") # as where there are more
+  out <- data.frame(fleet = f, node = node, round(t(value), 5), round(t(error), 5))
   names(out) <- c("fleet", "node", "mean", paste0("q", levels), "meanError", paste0("error", levels))
   write.csv(out, sprintf("posterior-%d.csv", f), row.names = FALSE, quote = FALSE)
   cat(sprintf("fleet %d: %d airframes, %d setups, %d speeds, largest Gelman-Rubin %.4f, %.0f s\n", f, data$A, data$S,

@@ -9,6 +9,7 @@ import org.sunder.engine.learning.model.FleetLog;
 import org.sunder.engine.learning.model.Leaf;
 import org.sunder.engine.learning.model.Priors;
 import org.sunder.engine.learning.model.SetupLog;
+import org.sunder.engine.learning.quadrature.Node;
 
 /**
  * The posterior of a fleet's corrections, exact on the tree fleet → airframe → joint → setup → trials.
@@ -47,8 +48,7 @@ public final class FleetModel {
     }
 
     static FleetModel of(FleetLog log, Priors priors, Design design) {
-        boolean speeds = log.airframes().stream().anyMatch(AirframeLog::hasSpeeds);
-        return of(log, new Hierarchy(priors, design, speeds));
+        return of(log, new Hierarchy(priors, design, BiasNodes.kept(log)));
     }
 
     static FleetModel of(FleetLog log, Hierarchy levels) {
@@ -56,7 +56,7 @@ public final class FleetModel {
         return new FleetModel(levels, log, evidence, Optional.empty());
     }
 
-    /** Memory that it holds, in kilobytes, about: with measured speeds it is five times as much. */
+    /** Memory that it holds, in kilobytes, about: with measured speeds it is five or eleven times as much. */
     public int kilobytes() {
         return evidence.kilobytes()
                 + recent.map(last -> last.others().kilobytes()).orElse(0);
@@ -118,11 +118,12 @@ public final class FleetModel {
         return !same && !Design.standard(levels.priors(), next).equals(levels.design());
     }
 
-    /** Whether the fleet gets its first measured speed, or loses its last. */
+    /** Whether the fleet gets its first measured speed or its first fine one, or loses its last. */
     private boolean speedsChange(FleetLog next, int airframe) {
-        boolean had = log.airframes().get(airframe).hasSpeeds();
-        boolean has = next.airframes().get(airframe).hasSpeeds();
-        return levels.speeds() ? had && !has && next.airframes().stream().noneMatch(AirframeLog::hasSpeeds) : has;
+        List<Node> had = BiasNodes.kept(log.airframes().get(airframe));
+        List<Node> has = BiasNodes.kept(next.airframes().get(airframe));
+        return had.size() != has.size()
+                && BiasNodes.kept(next).size() != BiasNodes.kept(log).size();
     }
 
     /** The posterior of one setup's correction, scatter and band. */

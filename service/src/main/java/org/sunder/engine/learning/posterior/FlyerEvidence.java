@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.hipparchus.util.FastMath;
-import org.sunder.engine.learning.model.AirframeLog;
 import org.sunder.engine.learning.model.FleetLog;
 import org.sunder.engine.learning.model.Priors;
 import org.sunder.engine.learning.quadrature.GaussianKernel;
@@ -45,8 +44,7 @@ public final class FlyerEvidence {
      */
     public static FlyerEvidence of(FleetLog log, Priors priors) {
         Design design = Design.standard(priors, log);
-        boolean speeds = log.airframes().stream().anyMatch(AirframeLog::hasSpeeds);
-        Hierarchy levels = new Hierarchy(priors, design, speeds);
+        Hierarchy levels = new Hierarchy(priors, design, BiasNodes.kept(log));
         MeanLogLikelihood sums = MeanLogLikelihood.of(log.airframes(), levels);
         int bands = design.band().size();
         double[][][] logs = new double[design.scatter().size()][bands][];

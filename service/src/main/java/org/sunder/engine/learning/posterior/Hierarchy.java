@@ -7,7 +7,6 @@ import org.sunder.engine.learning.model.FlyerPrior;
 import org.sunder.engine.learning.model.Priors;
 import org.sunder.engine.learning.quadrature.GaussianKernel;
 import org.sunder.engine.learning.quadrature.Node;
-import org.sunder.engine.learning.quadrature.QuadratureRules;
 
 /**
  * The priors, the design and what follows from them for every fleet: the nodes of (σ, δ) and the kernel between
@@ -15,12 +14,8 @@ import org.sunder.engine.learning.quadrature.QuadratureRules;
  */
 final class Hierarchy {
 
-    /** Nodes of the bias at which what airframes say is kept; see {@link BiasNodes} for those that readings need. */
-    private static final List<Node> BIASES = QuadratureRules.normalGauss(5);
-
     private final Priors priors;
     private final Design design;
-    private final boolean speeds;
     private final List<ProbitNode> probits;
     private final List<GaussianKernel> airframe;
     private final List<GaussianKernel> joint;
@@ -28,21 +23,14 @@ final class Hierarchy {
     private final List<MeanPrior> means;
 
     /**
-     * @param speeds whether the fleet has measured speeds, whose bias is to be learned
-     */
-    Hierarchy(Priors priors, Design design, boolean speeds) {
-        this(priors, design, speeds ? BIASES : List.of());
-    }
-
-    /**
      * @param biases nodes of the bias of measured speeds in units of its standard deviation; none where no speed was measured
      */
     Hierarchy(Priors priors, Design design, List<Node> biases) {
         this.priors = priors;
         this.design = design;
-        this.speeds = !biases.isEmpty();
-        this.probits =
-                speeds ? ProbitNode.withSpeeds(design, priors, biases) : ProbitNode.withoutSpeeds(design, priors);
+        this.probits = biases.isEmpty()
+                ? ProbitNode.withoutSpeeds(design, priors)
+                : ProbitNode.withSpeeds(design, priors, biases);
         this.airframe = design.airframe().stream()
                 .map(node -> kernel(priors.airframeScale() * node.value()))
                 .toList();
@@ -59,10 +47,6 @@ final class Hierarchy {
 
     Priors priors() {
         return priors;
-    }
-
-    boolean speeds() {
-        return speeds;
     }
 
     Design design() {

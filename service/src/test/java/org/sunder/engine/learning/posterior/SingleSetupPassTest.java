@@ -28,7 +28,7 @@ class SingleSetupPassTest {
         for (int seed = 0; seed < 3; seed++) {
             AirframeLog log = airframe(new Random(100L * trials + seed), trials);
             FleetLog fleet = new FleetLog(List.of(log));
-            Hierarchy levels = new Hierarchy(Priors.standard(), Design.standard(Priors.standard(), fleet), false);
+            Hierarchy levels = new Hierarchy(Priors.standard(), Design.standard(Priors.standard(), fleet), List.of());
             Optional<SingleSetupPass> chain = SingleSetupPass.find(levels, log);
             assertThat(chain).isPresent();
             int knots = levels.design().knots();
@@ -77,7 +77,7 @@ class SingleSetupPassTest {
         AirframeLog two =
                 new AirframeLog(List.of(one.joints().get(0), one.joints().get(0)));
         FleetLog fleet = new FleetLog(List.of(two));
-        Hierarchy levels = new Hierarchy(Priors.standard(), Design.standard(Priors.standard(), fleet), false);
+        Hierarchy levels = new Hierarchy(Priors.standard(), Design.standard(Priors.standard(), fleet), List.of());
         assertThat(SingleSetupPass.find(levels, one)).isPresent();
         assertThat(SingleSetupPass.find(levels, two)).isEmpty();
         assertThat(SingleSetupPass.find(levels, new AirframeLog(List.of()))).isEmpty();
