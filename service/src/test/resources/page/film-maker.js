@@ -215,6 +215,38 @@ async function followed(film, scatter) {
   return { ...first, told: find('film-told').textContent, marks: document.querySelectorAll('.film-mark.edge.under').length, speed: Number(find('speed').value), percent: Number(find('uncertainty').value) };
 }
 
+/** From a film just chosen to its speed with as few taps as there may be; counts them. */
+async function quickly(film, scatter) {
+  const { normal } = generator(film.seed + 1);
+  const said = await choose(await make(film), 'film.webm');
+  if (said) return { said };
+  let taps = 0;
+  const finger = scatter * (WIDTH / document.querySelector('.film-inner').clientWidth);
+  const half = film.diameter / film.perPixel / 2;
+  const at = () => Number(find('film-at').value);
+  give('film-at', (film.leaves + film.skipped + 0.5) / film.plays);
+  taps++;
+  await until(() => Math.abs(at() - (film.leaves + film.skipped) / film.plays) < 1e-3, 'the first frame is shown');
+  for (const end of [-half, half]) {
+    tap(film.x0 / 2, HEIGHT / 2 + end + finger * normal());
+    taps++;
+  }
+  for (let i = 0; i < 2; i++) {
+    const before = at();
+    tap(seen(film) + finger * normal(), HEIGHT / 2 + finger * normal());
+    taps++;
+    await until(() => at() !== before, 'the next frame is shown');
+  }
+  find('film-follow').click();
+  taps++;
+  await until(() => /good to|goes backwards|not found again/.test(find('film-told').textContent), 'the edge is followed');
+  if (Number(find('film-rate').value) !== film.taken) {
+    document.querySelector('[data-rate="' + film.taken + '"]').click();
+    taps++;
+  }
+  return { taps, told: find('film-told').textContent, speed: Number(find('speed').value), percent: Number(find('uncertainty').value) };
+}
+
 /** A film of any kind that a builder may take, of which three frames or more show the edge. */
 function any(seed) {
   const { uniform } = generator(7919 * seed + 13);

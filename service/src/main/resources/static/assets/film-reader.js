@@ -379,8 +379,9 @@ export function makeFilm({ us, diameter, found }) {
   function otherwise() {
     const here = Number(taken.value);
     const others = [30, 60, 120, 240].filter((rate) => rate !== here);
-    const would = others.map((rate) => shownOnFilm({ ...speed, metresPerSecond: (speed.metresPerSecond * rate) / here }, us).speed + ' if taken at ' + rate);
-    return h('p', { class: 'small' }, 'It would be ' + would.join(', ') + '.');
+    return h('div', { class: 'film-rates' }, h('p', { class: 'small' }, 'Taken at ' + here + ' frames a second, that is. Tap another rate if it was that one:'),
+      h('div', { class: 'film-steps' }, others.map((rate) => h('button', { type: 'button', 'data-rate': String(rate), onclick: () => { taken.value = String(rate); tell(); } },
+        shownOnFilm({ ...speed, metresPerSecond: (speed.metresPerSecond * rate) / here }, us).speed + (us ? ' ft/s' : ' m/s') + ' if taken at ' + rate))));
   }
 
   function graph() {

@@ -43,6 +43,9 @@ class FilmAtTheFieldTest extends AtAJoint {
         assertThat(phone.text(".film-reader")).contains("No film is a reason to stand nearer");
         assertThat(phone.find(".film-graph svg").getDomAttribute("aria-label")).contains("8 frames");
         assertThat(weather.posted()).as("nothing of the film was sent").isEqualTo(asked);
+        if (Thorough.on()) {
+            pictures();
+        }
         phone.click("input[value=separated]");
         phone.click(".main-action");
         phone.says(".state", "Stored by the service");
@@ -52,6 +55,14 @@ class FilmAtTheFieldTest extends AtAJoint {
         assertThat(phone.value("#film-file")).isEmpty();
         assertThat(phone.complaints()).isEmpty();
         assertThat(phone.blocked()).isEmpty();
+    }
+
+    /** To be looked at: by day and by night. */
+    private void pictures() {
+        phone.picture("film-phone-day");
+        phone.prefer("prefers-color-scheme", "dark");
+        phone.picture("film-phone-night");
+        phone.prefer("prefers-color-scheme", "light");
     }
 
     /** Two taps on the edge are enough where the rest is followed. */
@@ -64,6 +75,21 @@ class FilmAtTheFieldTest extends AtAJoint {
         assertThat(number(read, "marks")).isGreaterThanOrEqualTo(7);
         assertThat(number(read, "speed")).isCloseTo(11, within(0.9));
         assertThat(number(read, "percent")).isBetween(3.0, 8.0);
+        assertThat(phone.complaints()).isEmpty();
+    }
+
+    /** From a film to a stored speed in under ten taps: the slider, two ends, the edge twice, follow, the rate, what it did, save. */
+    @Test
+    void aSpeedIsStoredInUnderTenTaps() throws IOException {
+        field();
+        Map<?, ?> read = film(SLOW_MOTION, "quickly");
+        assertThat(read.get("said")).isNull();
+        assertThat(number(read, "speed")).isCloseTo(11, within(1.3));
+        phone.click("input[value=separated]");
+        phone.click(".main-action");
+        phone.says(".state", "Stored by the service");
+        assertThat(number(read, "taps") + 2).isBetween(8.0, 9.0);
+        assertThat(log().get(0).path("speed").path("value").asDouble()).isEqualTo(number(read, "speed"));
         assertThat(phone.complaints()).isEmpty();
     }
 
