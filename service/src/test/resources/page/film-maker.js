@@ -59,7 +59,7 @@ function webm(frames, seconds) {
 
 async function encoded(draw, times) {
   const canvas = new OffscreenCanvas(WIDTH, HEIGHT);
-  const drawing = canvas.getContext('2d');
+  const drawing = canvas.getContext('2d', { willReadFrequently: true });
   const frames = [];
   let trouble = null;
   const encoder = new VideoEncoder({
@@ -160,7 +160,7 @@ function give(id, value) {
 function seen(film) {
   const video = document.querySelector('.film-inner video');
   const canvas = new OffscreenCanvas(WIDTH, HEIGHT);
-  const drawing = canvas.getContext('2d');
+  const drawing = canvas.getContext('2d', { willReadFrequently: true });
   drawing.drawImage(video, 0, 0);
   const rows = 21;
   const { data } = drawing.getImageData(0, HEIGHT / 2 - 10, WIDTH, rows);

@@ -311,7 +311,7 @@ export function makeFilm({ us, diameter, found }) {
     const canvas = document.createElement('canvas');
     canvas.width = Math.round(video.videoWidth * scale);
     canvas.height = Math.round(video.videoHeight * scale);
-    const drawing = canvas.getContext('2d');
+    const drawing = canvas.getContext('2d', { willReadFrequently: true });
     drawing.drawImage(video, 0, 0, canvas.width, canvas.height);
     return grey(drawing.getImageData(0, 0, canvas.width, canvas.height));
   }
