@@ -124,6 +124,25 @@ export function showFaults(controls, faults, all) {
   return homeless;
 }
 
+/**
+ * Shows what to mind beside the fields that it is about.
+ *
+ * @param fields controls by the codes of warnings
+ * @param warnings with code and text; those of no field are left to the caller
+ */
+export function showWarnings(fields, warnings) {
+  const said = new Map();
+  for (const warning of warnings) {
+    const at = fields.get(warning.code);
+    if (at) said.set(at, [...(said.get(at) || []), warning.text]);
+  }
+  for (const c of new Set(fields.values())) {
+    const old = c.element.querySelector('.mind');
+    if (old) old.remove();
+    if (said.has(c)) c.element.append(h('p', { class: 'mind' }, said.get(c).join(' ')));
+  }
+}
+
 function mark(c, words) {
   c.fault.textContent = words;
   c.main.setAttribute('aria-invalid', words ? 'true' : 'false');

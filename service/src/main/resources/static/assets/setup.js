@@ -3,7 +3,7 @@
 import { announce, h } from './dom.js';
 import { NoAnswer, ask, part, picture } from './api.js';
 import { brief, near, never } from './decimal.js';
-import { amount, choice, json, showFaults, text } from './forms.js';
+import { amount, choice, json, showFaults, showWarnings, text } from './forms.js';
 import { keep } from './half-typed.js';
 import { content, list, offerBatches, pins, segment } from './rows.js';
 import { newKey } from './outbox.js';
@@ -35,9 +35,9 @@ const diameter = amount('Inner diameter at the joint', 'length', units, { hint: 
 const own = () => diameter.read();
 const plain = {
   shoulder: amount('Length of the shoulder', 'length', units, { hint: 'How far the parts engage.', offers: used.shoulders }),
-  forwardMass: amount('Mass forward of the joint', 'body', units),
-  aftMass: amount('Mass aft of the joint', 'body', units),
-  fitForce: amount('Pull that parts the joint without pins', 'force', units, { hint: 'A luggage scale measures it.' }),
+  forwardMass: amount('Mass forward of the joint', 'body', units, { offers: used.masses }),
+  aftMass: amount('Mass aft of the joint', 'body', units, { offers: used.masses }),
+  fitForce: amount('Pull that parts the joint without pins', 'force', units, { hint: 'A luggage scale measures it.', offers: used.fits }),
   fitForceUncertainty: amount('How well you know that pull', 'force', units, { hint: 'One standard deviation.' }),
 };
 const powder = choice('Powder', [], { optional: 'fine-grain black powder' });
@@ -79,7 +79,7 @@ async function lately() {
   const answer = await ask('GET', '/api/airframes/' + airframe + '/joints').catch(() => null);
   const setups = answer && answer.ok ? (answer.body.items || []).map((item) => item.setup).filter(Boolean) : [];
   const each = (name) => [...new Set(setups.map((s) => s[name]).filter(Boolean).map((q) => q.value + ' ' + q.unit))];
-  return { diameters: each('innerDiameter'), shoulders: each('shoulder') };
+  return { diameters: each('innerDiameter'), shoulders: each('shoulder'), fits: each('fitForce'), masses: [...new Set([...each('forwardMass'), ...each('aftMass')])] };
 }
 
 async function existing() {
@@ -175,13 +175,14 @@ async function check() {
     if (mine !== asked) return;
     if (answer.status === 401) return say('Sign in again to have it worked out.');
     const homeless = showFaults(controls, answer.ok ? [] : answer.body.errors || [], false);
+    showWarnings(fields(controls), answer.ok ? warningsOf(answer.body) : []);
     trouble.replaceChildren();
     const wrong = answer.ok ? null : (answer.body.errors || []).find((e) => e.code !== 'missing');
     if (!answer.ok) return say(homeless.length ? 'Not yet: ' + homeless.join('; ') : wrong ? 'It cannot be worked out yet: ' + wrong.detail : 'Not complete yet: the volume, pressure and charge appear here as soon as everything needed is typed.');
     const svg = await picture('/api/checks/setup?units=' + units, body);
     if (mine !== asked) return;
-    if (joint) compare(answer.body, svg);
-    else show(answer.body, svg, setup.measure ? String(setup.measure.value.text) : USUAL_MEASURE);
+    if (joint) compare(answer.body, svg, controls);
+    else show(answer.body, svg, controls, setup.measure ? String(setup.measure.value.text) : USUAL_MEASURE);
   } catch (failure) {
     if (!(failure instanceof NoAnswer)) throw failure;
     if (mine === asked) say('The service cannot be reached just now, so nothing can be worked out.');
@@ -202,13 +203,34 @@ const named = (quantity) => brief(quantity.value) + ' ' + quantity.unit.replace(
 
 const drawing = (svg) => [svg ? h('figure', {}, svg) : '', h('p', { class: 'small' }, 'To scale. Everything but what is pushed in is drawn at the volume it takes from the gas, not as packed.')];
 
-/** What the change would do, beside the setup in force. */
-function compare(tried, svg) {
+/** Which field a warning is about; what has none stands under the results. */
+const ABOUT = {
+  'no-shoulder': '/shoulder', 'short-shoulder': '/shoulder', 'no-masses': '/forwardMass', 'guessed-fit': '/fitForceUncertainty',
+  'no-pins': '/fitForce', 'handbook-pin-strength': '/pins/0/thread', 'area-unlike-cavity': '/innerDiameter', 'no-structural-limit': 'limit', 'default-ceiling': 'limit',
+};
+
+/** The controls by the codes of warnings about them. */
+function fields(controls) {
+  const at = new Map([...controls, ['limit', limit]]);
+  return new Map(Object.entries(ABOUT).map(([code, pointer]) => [code, at.get(pointer)]).filter(([, c]) => c));
+}
+
+/** Warnings of an answer: those of a check, or those in the list of a tried change. */
+function warningsOf(body) {
+  return body.warnings || [...body.querySelectorAll('[data-code]')].map((item) => ({ code: item.dataset.code, text: item.textContent }));
+}
+
+/** What the change would do, beside the setup in force; a warning that stands at its field is not told again. */
+function compare(tried, svg, controls) {
+  const known = fields(controls);
+  for (const item of tried.querySelectorAll('[data-code]')) if (known.has(item.dataset.code)) item.remove();
+  for (const list of tried.querySelectorAll('ul.notice')) if (!list.children.length) list.remove();
   result.replaceChildren(...drawing(svg), tried);
   sum.textContent = tried.querySelector('.answer').textContent;
 }
 
-function show(found, svg, step) {
+function show(found, svg, controls, step) {
+  const others = found.warnings.filter((w) => !fields(controls).has(w.code));
   const handbook = near(found.handbookCharge.value, step) + ' ' + found.handbookCharge.unit;
   const lines = [
     ['free-volume', 'Free volume', named(found.freeVolume)], ['area', 'Area', named(found.area)], ['retention', 'Retention', named(found.retention)],
@@ -220,7 +242,7 @@ function show(found, svg, step) {
     ...drawing(svg),
     h('dl', { class: 'results' }, lines.map(([slug, name, value]) => h('div', {}, h('dt', {}, term(slug, name)), h('dd', {}, value)))),
     h('p', {}, 'The handbook charge is an estimate, not a charge to fire or to fly.'),
-    found.warnings.length ? h('ul', { class: 'notice' }, found.warnings.map((w) => h('li', {}, w.text))) : '',
+    others.length ? h('ul', { class: 'notice' }, others.map((w) => h('li', {}, w.text))) : '',
     h('div', { class: 'cautions', role: 'note', 'aria-label': 'Cautions' }, h('ul', {}, found.cautions.map((c) => h('li', {}, c.text)))));
 }
 

@@ -1,5 +1,6 @@
 package org.sunder.page;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,6 +14,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.Advising;
+import org.sunder.advice.Basis;
 import org.sunder.advice.Estimates;
 import org.sunder.advice.History;
 import org.sunder.advice.JointAnswer;
@@ -48,6 +50,7 @@ class AirframePages extends Pages {
     private final Advising advising;
     private final Overviews overviews;
     private final Photos photos;
+    private final Clock clock;
 
     AirframePages(
             Airframes airframes,
@@ -56,7 +59,8 @@ class AirframePages extends Pages {
             History history,
             Advising advising,
             Overviews overviews,
-            Photos photos) {
+            Photos photos,
+            Clock clock) {
         this.airframes = airframes;
         this.physics = physics;
         this.standings = standings;
@@ -64,6 +68,7 @@ class AirframePages extends Pages {
         this.advising = advising;
         this.overviews = overviews;
         this.photos = photos;
+        this.clock = clock;
     }
 
     @GetMapping(path = "/airframes/{id}", produces = MediaType.TEXT_HTML_VALUE)
@@ -98,6 +103,8 @@ class AirframePages extends Pages {
                 "joints",
                 joints(id).stream().map(standing -> flight(standing, day)).toList());
         model.addAttribute("vents", vents == null ? null : VentWords.of(vents, day.display()));
+        model.addAttribute("made", Words.of(clock.instant()));
+        model.addAttribute("model", Basis.MODEL);
         return "page/flight-day";
     }
 

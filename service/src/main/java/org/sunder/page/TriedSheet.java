@@ -34,7 +34,7 @@ record TriedSheet(
         @Nullable String instead,
         Map<Integer, String> ruler,
         List<Row> rows,
-        List<String> warnings,
+        List<Warning> warnings,
         int inForce) {
 
     /**
@@ -65,7 +65,7 @@ record TriedSheet(
                 headline.equals(instead) ? null : instead,
                 Drawn.inAColumn(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.SMALL)),
                 rows(before == null ? null : before.next(), next, display),
-                next.physics().warnings().stream().map(Warning::text).toList(),
+                next.physics().warnings(),
                 tried.revision() - 1);
     }
 

@@ -12,6 +12,8 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.sunder.advice.NextAdvice;
+import org.sunder.advice.Overviews;
 import org.sunder.airframe.Airframe;
 import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Display;
@@ -26,7 +28,10 @@ import org.sunder.engine.physics.charge.JointSetup;
 import org.sunder.engine.physics.flight.PinsInFlight;
 import org.sunder.engine.quantity.Length;
 
-/** What is worked out of a joint's setup where it is asked: whether its pins hold in flight, and what a bay pushed in more does. */
+/**
+ * What is worked out of a joint's setup where it is asked: whether its pins hold in flight, how fast its parts leave each other, and
+ * what a bay pushed in more does.
+ */
 @Controller
 class WorkedOutPages extends Pages {
 
@@ -35,11 +40,13 @@ class WorkedOutPages extends Pages {
     private final Airframes airframes;
     private final SetupPhysics physics;
     private final Fits fits;
+    private final Overviews overviews;
 
-    WorkedOutPages(Airframes airframes, SetupPhysics physics, Fits fits) {
+    WorkedOutPages(Airframes airframes, SetupPhysics physics, Fits fits, Overviews overviews) {
         this.airframes = airframes;
         this.fits = fits;
         this.physics = physics;
+        this.overviews = overviews;
     }
 
     /** Something to choose from. */
@@ -65,6 +72,19 @@ class WorkedOutPages extends Pages {
                             : PinsSheet.of(found, form.margin(), form.display(), Measure.of(setup.sheet())));
         }
         return "page/pins-in-flight";
+    }
+
+    @GetMapping(path = "/joints/{id}/speed", produces = MediaType.TEXT_HTML_VALUE)
+    String speed(@PathVariable UUID id, @RequestParam Map<String, String> typed, Model model) {
+        Joint joint = airframes.getJoint(id);
+        Airframe airframe = airframes.get(joint.airframeId());
+        Setup setup = airframes.currentSetup(joint);
+        SpeedForm form = new SpeedForm(airframe.units(), typed);
+        show(model, airframe, joint, setup, physics.find(setup));
+        model.addAttribute("form", form);
+        NextAdvice next = overviews.now().joint(id).next();
+        model.addAttribute("found", next == null ? null : form.answer(next).orElse(null));
+        return "page/speed";
     }
 
     @GetMapping(path = "/joints/{id}/depth", produces = MediaType.TEXT_HTML_VALUE)

@@ -255,6 +255,10 @@ class FormsTest extends AtAJoint {
         enter(entries, "Mass", "12 oz");
         // By hand: 3 5/8 in are 92.075 mm, so 66.58 cm².
         phone.says("#result", "66.6 cm²");
+        assertThat(phone.script("return [...document.querySelectorAll('.row .mind')].map(m => m.textContent).join()"))
+                .as("what to mind of the pins, at the pins")
+                .isEqualTo("The strength of the pins is a handbook value. Pull tests of the batch replace it.");
+        assertThat(phone.text("#result")).as("and not again").doesNotContain("is a handbook value");
         phone.click("#setup .main-action");
         phone.says("#answer", "Fire ");
         assertThat(entries).as("entries to a first suggestion").hasSizeLessThanOrEqualTo(15);

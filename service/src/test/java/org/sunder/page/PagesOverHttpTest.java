@@ -77,6 +77,9 @@ class PagesOverHttpTest {
             client.post(other + "/ground-tests", Samples.test("1.00", "separated"));
         }
         assertThat(page("/").body()).contains(">One joint ready to fly, one to test.<");
+        assertThat(page(other + "/ladder").body())
+                .as("the card of a joint that is done")
+                .contains("Enough is known to fly", "Backup, later: ", other.replace("/api", "") + "/plan");
     }
 
     /** What ten rockets of two joints with three tests each weigh; as sent it is a seventh of that. */

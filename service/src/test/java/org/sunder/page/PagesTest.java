@@ -138,6 +138,7 @@ class PagesTest {
         pages.put(
                 "pins-in-flight-worked-out",
                 at.replace("/api", "") + "/pins-in-flight?event=3000&jerkMass=0.9&jerk=20&forwardDrag=20&aftDrag=30x");
+        pages.put("speed", at.replace("/api", "") + "/speed?stretch=300");
         pages.put("depth", at.replace("/api", "") + "/depth");
         pages.put("remove", other.replace("/api", "") + "/remove");
         String away = client.post("/api/airframes", Samples.AIRFRAME.replace("Bittern", "Dunlin"))

@@ -1,10 +1,12 @@
 package org.sunder.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.sunder.Samples;
 import tools.jackson.databind.JsonNode;
@@ -51,6 +53,26 @@ class WorkedOutTest extends OneJoint {
         setup(Samples.SETUP.replaceFirst("\"aftMass\":\\{[^}]*\\},", ""));
         assertThat(fault(shown("/pins-in-flight?forwardDrag=20&aftDrag=90"), "forwardDrag"))
                 .contains("state the masses of both parts");
+    }
+
+    /** The harness as the engine's formula has it: m_r·v²/x, with m_r of 0.9 and 4.1 kg 0.738 kg. */
+    @Test
+    void theSpeedOfTheNextChargeAndWhatTheHarnessTakesOfIt() {
+        JsonNode next = client.get(joint + "/next-charge").body();
+        String text = shown("/speed?stretch=250");
+        String charge = next.at("/charge/value").asString() + " g";
+        String speed = text.replaceAll("(?s).*About ([0-9.]+) m/s at " + Pattern.quote(charge) + ".*", "$1");
+        double load = 0.738 * Math.pow(Double.parseDouble(speed), 2) / 0.25;
+        String told = text.replaceAll("(?s).*to fire next</th>.*?([0-9.,]+) (k?N)</td></tr>.*", "$1 $2");
+        assertThat(Double.parseDouble(told.replaceAll("[^0-9.].*", "")))
+                .as(told)
+                .isCloseTo(load, withinPercentage(2));
+        assertThat(text).contains("never above", "2.08 g", "Nobody stands in line with either end");
+        assertThat(shown("/speed")).contains("stretch not given").doesNotContain("Allowed");
+        assertThat(fault(shown("/speed?stretch=x"), "stretch")).isEqualTo("Type a number, such as 300.");
+        assertThat(fault(shown("/speed?stretch=0"), "stretch")).isEqualTo("Allowed: 1 mm to 100 m.");
+        setup(Samples.SETUP.replaceFirst("\"aftMass\":\\{[^}]*\\},", ""));
+        assertThat(shown("/speed")).contains("No speed is known").doesNotContain("m/s at");
     }
 
     @Test

@@ -27,7 +27,8 @@ final class PolicyHeaders implements HeaderWriter {
             "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:" + REST;
     private static final Pattern STYLE = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
 
-    private final String card = "default-src 'none'; style-src " + styles("templates/ladder-card.html") + REST;
+    private final String card =
+            "default-src 'none'; font-src 'self'; style-src " + styles("templates/ladder-card.html") + REST;
 
     @Override
     public void writeHeaders(HttpServletRequest request, HttpServletResponse response) {

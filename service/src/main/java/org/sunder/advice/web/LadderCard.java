@@ -53,6 +53,7 @@ class LadderCard {
         Joint joint = airframes.getJoint(id);
         Context context = new Context(Locale.ROOT);
         context.setVariable("ladder", ladder);
+        context.setVariable("plan", "/joints/" + id + "/plan");
         context.setVariable("example", joint.airframeId().equals(Airframe.EXAMPLE));
         context.setVariable("held", held(joint, advice.sheet()));
         context.setVariable("packed", packed(advice.sheet()));
