@@ -146,13 +146,13 @@ public final class Season {
         boolean h2 = Boolean.TRUE.equals(jdbc.execute((ConnectionCallback<Boolean>)
                 connection -> connection.getMetaData().getDatabaseProductName().equals("H2")));
         long own = Objects.requireNonNull(jdbc.queryForObject(
-                "select count(*) from ground_test where flyer_id = (select max(flyer_id) from ground_test)", Long.class));
+                "select count(*) from ground_test group by flyer_id order by flyer_id desc fetch first row only", Long.class));
         long copies = Math.max(1, (tests - before) / (own * (FLYERS - 1)));
         String insert = INTO.formatted(
                 h2 ? "random_uuid()" : "gen_random_uuid()",
                 (h2 ? "system_range(1, " : "generate_series(1, ") + copies + ") as copy(n)");
         List<String> others = jdbc.queryForList("select distinct cast(flyer_id as varchar) from ground_test", String.class);
-        String first = flyer(jdbc);
+        String first = last(jdbc);
         others.stream().filter(flyer -> !flyer.equals(first)).forEach(flyer -> jdbc.update(insert, flyer));
         long after = count(jdbc);
         Map<String, Double> many = path();
@@ -162,13 +162,10 @@ public final class Season {
         System.out.printf(Locale.ROOT, "%nln of the one over ln of the other: %.2f%n", Math.log(after) / Math.log(before));
     }
 
-    /** Who owns the first fleet. */
-    private String flyer(JdbcTemplate jdbc) {
-        String joint = fleets.get(0).joints().get(0);
+    /** Who logged last: all have the same fleet, with the same ids. */
+    private static String last(JdbcTemplate jdbc) {
         return Objects.requireNonNull(jdbc.queryForObject(
-                "select cast(flyer_id as varchar) from joint where id = cast(? as uuid)",
-                String.class,
-                joint.substring(joint.lastIndexOf('/') + 1)));
+                "select cast(flyer_id as varchar) from ground_test order by received_at desc fetch first row only", String.class));
     }
 
     private static long count(JdbcTemplate jdbc) {
