@@ -185,7 +185,7 @@ async function readFilm(film, scatter) {
   give('film-rate', film.taken);
   if (find('film-closer').getAttribute('aria-pressed') === 'false') find('film-closer').click();
   const finger = scatter * (WIDTH / document.querySelector('.film-inner').clientWidth);
-  give('film-length', 1000 * film.diameter * film.stated);
+  give('film-length', (1000 * film.diameter * film.stated).toFixed(1)); // as one reads it off a calliper
   const half = film.diameter / film.perPixel / 2;
   give('film-at', (film.leaves + film.skipped + 0.5) / film.plays);
   const at = () => Number(find('film-at').value);

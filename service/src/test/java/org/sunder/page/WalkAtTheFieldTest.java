@@ -70,7 +70,9 @@ class WalkAtTheFieldTest {
             String flight = phone.text(".charge");
             phone.click("#next a[href$='/flight-day']");
             assertThat(phone.text(".charges dd")).isEqualTo(flight);
-            assertThat(phone.text(".cautions")).contains("Nobody stands in line");
+            assertThat(phone.text(".caution-line")).contains("nobody in line");
+            phone.click(".caution-line summary");
+            assertThat(phone.text(".caution-line ul")).contains("Nobody stands in line");
             assertThat(phone.text(".ticks")).contains("3 × M2.5");
         }
     }
