@@ -12,11 +12,10 @@ const BACKWARDS = 4; // standard deviations of a tap by which an edge may seem t
 const SLOWEST = 0.2; // m/s
 const FASTEST = 200; // m/s
 const LARGEST = 0.5; // relative; beyond it the log takes no speed
-const USUAL = [24, 25, 30, 50, 60, 100, 120, 240, 480, 960]; // frames a second
 const NEARLY = 0.03; // relative
 
 /** Rates that a film may be taken at, in frames a second. */
-export const RATES = USUAL;
+export const RATES = [24, 25, 30, 50, 60, 100, 120, 240, 480, 960];
 
 /** Why there is no speed, in words. */
 export class NoSpeed extends Error {}
@@ -26,7 +25,7 @@ export function playsAt(times) {
   const gaps = times.slice(1).map((time, i) => time - times[i]).filter((gap) => gap > 0).sort((a, b) => a - b);
   if (gaps.length < 3) return null;
   const rate = 1 / gaps[Math.floor((gaps.length - 1) / 4)]; // a frame that was left out makes a gap longer, nothing makes it shorter
-  return USUAL.find((usual) => Math.abs(rate / usual - 1) < NEARLY) || Math.round(rate);
+  return RATES.find((usual) => Math.abs(rate / usual - 1) < NEARLY) || Math.round(rate);
 }
 
 /** Seconds that really passed while so many passed in a file that plays at one rate and was taken at another. */

@@ -22,6 +22,7 @@ import org.sunder.airframe.Joint;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
+import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.StoredPhysics;
 import org.sunder.engine.physics.cavity.Content;
 import org.sunder.engine.physics.charge.JointSetup;
@@ -54,33 +55,24 @@ class WorkedOutPages extends Pages {
 
     @GetMapping(path = "/joints/{id}/pins-in-flight", produces = MediaType.TEXT_HTML_VALUE)
     String pinsInFlight(@PathVariable UUID id, @RequestParam Map<String, String> typed, Model model) {
-        Joint joint = airframes.getJoint(id);
-        Airframe airframe = airframes.get(joint.airframeId());
-        Setup setup = airframes.currentSetup(joint);
-        PinsForm form = new PinsForm(airframe.units(), typed);
-        StoredPhysics stored = physics.find(setup);
-        show(model, airframe, joint, setup, stored);
+        Asked asked = asked(id, model);
+        PinsForm form = new PinsForm(asked.airframe().units(), typed);
         model.addAttribute("form", form);
-        model.addAttribute("pinned", !setup.sheet().pins().isEmpty());
-        model.addAttribute("pins", SetupColumns.pins(setup.sheet()));
-        if (stored instanceof StoredPhysics.Sound sound && !setup.sheet().pins().isEmpty()) {
+        SetupSheet sheet = asked.setup().sheet();
+        model.addAttribute("pinned", !sheet.pins().isEmpty());
+        model.addAttribute("pins", SetupColumns.pins(sheet));
+        if (asked.stored() instanceof StoredPhysics.Sound sound && !sheet.pins().isEmpty()) {
             PinsInFlight found = form.answer(sound.physics().setup());
             model.addAttribute(
                     "found",
-                    found == null
-                            ? null
-                            : PinsSheet.of(found, form.margin(), form.display(), Measure.of(setup.sheet())));
+                    found == null ? null : PinsSheet.of(found, form.margin(), form.display(), Measure.of(sheet)));
         }
         return "page/pins-in-flight";
     }
 
     @GetMapping(path = "/joints/{id}/speed", produces = MediaType.TEXT_HTML_VALUE)
     String speed(@PathVariable UUID id, @RequestParam Map<String, String> typed, Model model) {
-        Joint joint = airframes.getJoint(id);
-        Airframe airframe = airframes.get(joint.airframeId());
-        Setup setup = airframes.currentSetup(joint);
-        SpeedForm form = new SpeedForm(airframe.units(), typed);
-        show(model, airframe, joint, setup, physics.find(setup));
+        SpeedForm form = new SpeedForm(asked(id, model).airframe().units(), typed);
         model.addAttribute("form", form);
         NextAdvice next = overviews.now().joint(id).next();
         model.addAttribute("found", next == null ? null : form.answer(next).orElse(null));
@@ -93,13 +85,10 @@ class WorkedOutPages extends Pages {
             @RequestParam Map<String, String> typed,
             @RequestParam(required = false) @Nullable String other,
             Model model) {
-        Joint joint = airframes.getJoint(id);
-        Airframe airframe = airframes.get(joint.airframeId());
-        Setup setup = airframes.currentSetup(joint);
-        DepthForm form = new DepthForm(airframe.units(), typed);
-        show(model, airframe, joint, setup, physics.find(setup));
+        Asked asked = asked(id, model);
+        DepthForm form = new DepthForm(asked.airframe().units(), typed);
         model.addAttribute("form", form);
-        List<Joint> others = airframes.jointsOf(airframe.id()).stream()
+        List<Joint> others = airframes.jointsOf(asked.airframe().id()).stream()
                 .filter(each -> !each.id().equals(id) && side(each).isPresent())
                 .toList();
         Joint chosen = others.stream()
@@ -108,7 +97,7 @@ class WorkedOutPages extends Pages {
                 .orElse(null);
         model.addAttribute("choices", choices(others, chosen));
         model.addAttribute("otherName", chosen == null ? null : chosen.name());
-        side(joint).ifPresent(here -> {
+        side(asked.joint()).ifPresent(here -> {
             DepthTable.Side there = chosen == null ? null : side(chosen).orElse(null);
             double both = there == null ? 0 : here.depth() + there.depth();
             double farthest = both > 0 ? both : here.setup().emptyCavity().depth();
@@ -169,10 +158,18 @@ class WorkedOutPages extends Pages {
         return Optional.empty();
     }
 
-    private static void show(Model model, Airframe airframe, Joint joint, Setup setup, StoredPhysics stored) {
+    /** What a page is asked about, shown by every one of them. */
+    private record Asked(Airframe airframe, Joint joint, Setup setup, StoredPhysics stored) {}
+
+    private Asked asked(UUID jointId, Model model) {
+        Joint joint = airframes.getJoint(jointId);
+        Airframe airframe = airframes.get(joint.airframeId());
+        Setup setup = airframes.currentSetup(joint);
+        StoredPhysics stored = physics.find(setup);
         model.addAttribute("airframe", airframe);
         model.addAttribute("joint", joint);
         model.addAttribute("revision", setup.revision());
         model.addAttribute("finding", stored.finding().orElse(null));
+        return new Asked(airframe, joint, setup, stored);
     }
 }
