@@ -152,16 +152,21 @@ function collect() {
   return { setup, named, controls };
 }
 
+/** Keeps what is typed on this phone: as fill() takes it back, and as the service takes it. */
+function store() {
+  const { setup } = collect();
+  kept.write({ ...typed(), body: json(setup) });
+}
+
 function touched(event) {
-  collect(); // a row added just now has controls that were not there at the last check
-  kept.write(typed());
+  store(); // a row added just now has controls that were not there at the last check
   for (const c of lastControls.values()) if (c.element.contains(event.target)) c.touched = true;
   arrange();
   later();
 }
 
 function later() {
-  if (lastControls.size) kept.write(typed());
+  if (lastControls.size) store();
   clearTimeout(timer);
   timer = setTimeout(check, PAUSE);
 }
@@ -227,6 +232,9 @@ function compare(tried, svg, controls) {
   for (const list of tried.querySelectorAll('ul.notice')) if (!list.children.length) list.remove();
   result.replaceChildren(...drawing(svg), tried);
   sum.textContent = tried.querySelector('.answer').textContent;
+  const beside = document.getElementById('beside');
+  beside.href = '/joints/' + joint + '/compare' + (tried.dataset.changed ? '?with=' + joint + '@' + root.dataset.revision + '&with=tried' : '');
+  beside.textContent = tried.dataset.changed ? 'This change beside other setups' : 'Setups side by side';
 }
 
 function show(found, svg, controls, step) {

@@ -19,14 +19,18 @@ public final class ChangeWords {
     public static String of(SetupChange change, Mass inUse, Display display) {
         Mass measure = change.measure() == null ? inUse : change.measure();
         if (change.kind() == SetupChange.Kind.FINER_MEASURE) {
-            return "Measure in steps of " + Display.words(measure) + ".";
+            return inShort(change, display) + ".";
         }
-        return what(change, display) + ": likely to need " + ReasonWords.charge(change.targetCharge(), measure)
+        return inShort(change, display) + ": likely to need " + ReasonWords.charge(change.targetCharge(), measure)
                 + ", at most "
                 + Display.words(Display.never(change.physics().ceiling().chargeKg(), measure)) + " allowed.";
     }
 
-    private static String what(SetupChange change, Display display) {
+    /** What changes, in a few words. */
+    public static String inShort(SetupChange change, Display display) {
+        if (change.measure() != null) {
+            return "Measure in steps of " + Display.words(change.measure());
+        }
         if (change.filler() > 0) {
             return "Fill " + Display.brief(display.volume(change.filler())) + " with something solid";
         }

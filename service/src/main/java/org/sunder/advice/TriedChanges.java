@@ -42,13 +42,13 @@ public class TriedChanges {
         LoggedJoint logged = fleet.joint(jointId);
         boolean readable = logged.finding().isEmpty();
         SetupSheet resolved = readable ? physics.resolve(sheet, logged.setup().sheet()) : physics.resolve(sheet, "");
-        int revision = logged.joint().currentRevision() + 1;
         JointAnswer before = readable ? overviews.answer(fleet, logged) : null;
         if (before != null && resolved.equals(logged.setup().sheet())) {
-            return new TriedChange(before, before, revision, false);
+            return new TriedChange(before, before, logged.setup(), false);
         }
-        Setup setup = new Setup(UUID.randomUUID(), jointId, revision, resolved, clock.instant(), null);
-        return new TriedChange(before, answer(fleet, logged, setup), revision, true);
+        Setup setup = new Setup(
+                UUID.randomUUID(), jointId, logged.joint().currentRevision() + 1, resolved, clock.instant(), null);
+        return new TriedChange(before, answer(fleet, logged, setup), setup, true);
     }
 
     /**
@@ -76,6 +76,30 @@ public class TriedChanges {
                 .sorted(Comparator.comparing(other -> other.airframe().name()))
                 .flatMap(other -> candidate(other, other.setup()));
         return Stream.concat(ofItself, ofOthers).toList();
+    }
+
+    /**
+     * A way on that the answer for a joint names, to be tried.
+     *
+     * @param change what changes
+     * @param sheet the setup that it makes of the one in force
+     */
+    public record WayOn(SetupChange change, SetupSheet sheet) {}
+
+    /**
+     * The ways on that the answer for a joint names, in its order; none where a charge will do.
+     *
+     * @throws org.sunder.problem.ProblemException 404 where there is no such joint
+     */
+    public List<WayOn> waysOn(UUID jointId) {
+        FleetSnapshot fleet = fleets.current();
+        LoggedJoint logged = fleet.joint(jointId);
+        NextAdvice next = overviews.answer(fleet, logged).next();
+        return next == null
+                ? List.of()
+                : next.changes().stream()
+                        .map(change -> new WayOn(change, SetupChanges.made(change, logged.setup().sheet(), next.units())))
+                        .toList();
     }
 
     private static Stream<Candidate> candidate(LoggedJoint of, Setup setup) {

@@ -6,6 +6,7 @@ import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sunder.engine.quantity.Force;
@@ -94,13 +95,39 @@ public record SetupSheet(
                 finding);
     }
 
+    /** The same with other pins. */
+    public SetupSheet withPins(List<PinSheet> others) {
+        return copy(contents, others, powderForce, powderUncertainty, measure);
+    }
+
+    /** The same with something more in it. */
+    public SetupSheet with(ContentSheet content) {
+        List<ContentSheet> more = new ArrayList<>(contents);
+        more.add(content);
+        return copy(more, pins, powderForce, powderUncertainty, measure);
+    }
+
+    /** The same, charged in other steps. */
+    public SetupSheet withMeasure(Mass other) {
+        return copy(contents, pins, powderForce, powderUncertainty, other);
+    }
+
     /** The same with what the stock says of its powder, or null for the standard one, and of its pins. */
     SetupSheet resolved(@Nullable SpecificEnergy force, @Nullable BigDecimal uncertainty, List<PinSheet> resolvedPins) {
+        return copy(contents, resolvedPins, force, uncertainty, measure);
+    }
+
+    private SetupSheet copy(
+            List<ContentSheet> inside,
+            List<PinSheet> held,
+            @Nullable SpecificEnergy force,
+            @Nullable BigDecimal uncertainty,
+            @Nullable Mass step) {
         return new SetupSheet(
                 innerDiameter,
                 cavity,
-                contents,
-                resolvedPins,
+                inside,
+                held,
                 fitForce,
                 fitForceUncertainty,
                 powder,
@@ -110,7 +137,7 @@ public record SetupSheet(
                 forwardMass,
                 aftMass,
                 ceiling,
-                measure,
+                step,
                 note);
     }
 }

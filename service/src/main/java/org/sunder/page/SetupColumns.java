@@ -162,7 +162,11 @@ record SetupColumns(List<String> heads, List<Row> rows, List<Map<String, String>
     }
 
     private static @Nullable Quantity<?> size(ContentSheet content) {
-        return content.kind() == ContentSheet.Kind.INTRUSION ? content.depth() : content.mass();
+        return switch (content.kind()) {
+            case INTRUSION -> content.depth();
+            case SOLID -> content.volume();
+            case FABRIC -> content.mass();
+        };
     }
 
     /** Sizes by name; things of one name together. */

@@ -66,7 +66,7 @@ record TriedSheet(
                 Drawn.inAColumn(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.SMALL)),
                 rows(before == null ? null : before.next(), next, display),
                 next.physics().warnings(),
-                tried.revision() - 1);
+                tried.changed() ? tried.setup().revision() - 1 : tried.setup().revision());
     }
 
     private static List<Row> rows(@Nullable NextAdvice before, NextAdvice after, Display display) {

@@ -398,6 +398,26 @@ class FormsTest extends AtAJoint {
                 .isEqualTo("219.5");
     }
 
+    /** What is half typed is looked at beside other setups, and is not stored by it. */
+    @Test
+    @InThoroughRuns
+    void aChangeAsItIsTypedStandsBesideTheSetupInForce() {
+        phone.go(weather.url(page(joint)));
+        field(phone, "How many", "4");
+        phone.says("#beside", "This change beside other setups");
+        phone.click("#beside");
+        phone.says("#compared", "Tried, not stored");
+        phone.says("#compared", "4 × M2.5");
+        assertThat(phone.all(".on-scale")).hasSize(2);
+        assertThat(client.get(joint).body().path("currentRevision").asInt()).isEqualTo(1);
+        phone.go(weather.url(page(joint)));
+        phone.find("#half-typed");
+        field(phone, "How many", "99");
+        phone.says("#setup .fault", "1 to 48");
+        phone.go(weather.url(page(joint) + "/compare?with=tried"));
+        phone.says("#tried-fault", "The change cannot be as it is typed");
+    }
+
     private void goneFrom(String path) {
         phone.until("gone from " + path, d -> d.getCurrentUrl().endsWith(path) ? null : true);
     }
