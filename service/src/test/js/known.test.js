@@ -32,6 +32,18 @@ test('what did not change is not sent again, and stays', async () => {
   assert.equal(freshness.state, 'fresh');
 });
 
+test('it is known when what is known of a joint changed last', async () => {
+  service(kit(ofKit()));
+  await refresh();
+  const first = (await joints())[0].moved;
+  while (new Date().toISOString() === first) { /* the clock ticks in milliseconds */ }
+  await refresh();
+  assert.equal((await joints())[0].moved, first);
+  service(kit(ofKit({ tests: [{ id: 't' }] })));
+  await refresh();
+  assert.notEqual((await joints())[0].moved, first);
+});
+
 test('a plan stays as long as it rests on the same tests, and no longer', async () => {
   service(kit(ofKit()));
   await refresh();

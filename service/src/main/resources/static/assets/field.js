@@ -5,6 +5,7 @@ import { outlook, pendingOf } from './plan.js';
 import { never, shown } from './decimal.js';
 import { drain, drainNow, entries, progress, unsent, unsentPhoto, watch } from './outbox.js';
 import { freshness, joints, refresh } from './known.js';
+import { kept } from './pages.js';
 import { get, onChange, write } from './store.js';
 import { exportEntries } from './export.js';
 import { makeForm } from './report.js';
@@ -54,7 +55,7 @@ async function show(moved) {
 async function showList() {
   document.title = 'At the field – Sunder';
   const list = h('div', { id: 'joints' });
-  view.replaceChildren(h('h1', { tabindex: '-1' }, 'Which joint?'), list, h('div', { id: 'list-cautions' }), h('p', { id: 'ready', class: 'small' }));
+  view.replaceChildren(h('h1', { tabindex: '-1' }, 'Which joint?'), instead() ? h('p', { class: 'notice', id: 'instead' }, instead()) : '', list, h('div', { id: 'list-cautions' }), h('p', { id: 'ready', class: 'small' }));
   await fillList();
 }
 
@@ -81,8 +82,19 @@ async function fillList() {
 /** Whether this page works without network now. */
 function readiness() {
   const more = freshness.left ? (freshness.left === 1 ? ' The joint' : ' The ' + freshness.left + ' joints') + ' that nothing happened at for longest ' + (freshness.left === 1 ? 'is' : 'are') + ' not kept.' : '';
-  if (freshness.ready) return 'Every plan is kept on this phone: ready without network.' + more;
+  if (freshness.ready) return 'Every plan is kept on this phone: ready without network.' + pagesToo() + more;
   return freshness.state === 'asking' ? 'Plans are being brought to this phone…' : '';
+}
+
+/** What else opens without network. */
+function pagesToo() {
+  return kept.rockets ? ' History, flight sheet and cards of ' + (kept.rockets === 1 ? 'one rocket' : kept.rockets + ' rockets') + ' open too, with their day on them.' : '';
+}
+
+/** Why this page stands here in place of another that was asked for without network. */
+function instead() {
+  if (location.search === '?older') return 'What you asked for is kept on this phone, but more is known since: it would name a charge that may not hold any more. It opens again with a network; what to load next stands here.';
+  return location.search === '?not-kept' ? 'The service cannot be reached, and what you asked for is not kept on this phone. Without network there is this page, with what to load next.' : null;
 }
 
 function nothingKnown() {

@@ -4,6 +4,7 @@
 import { all, change, changed, get, write } from './store.js';
 import { NoAnswer, SignedOut, ask } from './api.js';
 import { advanced, sameBasis } from './plan.js';
+import { keepPages } from './pages.js';
 
 const KIT = '/api/field-kit';
 const DEPTH = 4;
@@ -47,6 +48,7 @@ async function reading(firstJoint) {
   await take('depth=0', 'quick', keepAll);
   await take('depth=' + DEPTH, 'whole', keepAll);
   freshness.ready = true;
+  keepPages(await joints(), changed);
 }
 
 /** Asks for a kit and keeps it, unless it is the one kept; asks again where something was learned meanwhile. */
@@ -86,10 +88,13 @@ function keepAll(found, tags) {
 function record(joint, before) {
   const { plan, measure, ...rest } = joint;
   const kept = before.tree && sameBasis(before.tree.basis, joint.advice.basis) ? before.tree : null;
+  const now = new Date().toISOString();
+  const same = before.moved && Object.entries(rest).every(([name, value]) => JSON.stringify(before[name]) === JSON.stringify(value));
   return {
     ...before, ...rest,
     measure: { value: String(measure.value), unit: measure.unit },
-    at: new Date().toISOString(),
+    at: now,
+    moved: same ? before.moved : now, // when what is known of it changed last
     tree: plan ? { first: plan, basis: joint.advice.basis } : kept,
   };
 }
@@ -102,6 +107,7 @@ export async function learned(entry, next) {
     ...known,
     advice: next,
     at: new Date().toISOString(),
+    moved: new Date().toISOString(),
     tree: entry.undone ? null : advanced(known, entry, next),
   });
   changed();

@@ -102,3 +102,17 @@ export function changed() {
   tell();
   if (channel) channel.postMessage('changed');
 }
+
+/**
+ * Forgets what the service told of joints, with the pages kept of them: who is signed in may be another from here on. What was
+ * typed and logged here stays.
+ */
+export async function forget() {
+  if (self.caches) {
+    for (const name of await caches.keys()) if (/^sunder-.*-pages$/.test(name)) await caches.delete(name);
+  }
+  await write(['joints', 'facts'], ([joints, facts]) => {
+    joints.clear();
+    facts.delete('kit');
+  });
+}

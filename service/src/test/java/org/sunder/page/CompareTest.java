@@ -72,7 +72,7 @@ class CompareTest extends OneJoint {
             assertThat(page).contains(text.substring(0, text.indexOf(':')));
             assertThat(row(page, "handbook charge")).contains(near(option.path("handbookCharge")));
             assertThat(row(page, "ceiling"))
-                    .contains(option.at("/ceiling/charge/value").asString().substring(0, 4));
+                    .contains(option.at("/ceiling/value").asString().substring(0, 4));
             String one = read(page(weak) + "/compare?with=" + option.path("kind").asString());
             assertThat(one.split("class=\"on-scale\"", -1)).hasSize(2);
             assertThat(one).contains("A way on, not stored");

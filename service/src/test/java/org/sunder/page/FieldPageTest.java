@@ -91,6 +91,52 @@ class FieldPageTest extends AtAJoint {
         assertThat(phone.all("#cautions-read")).as("asked once a day").isEmpty();
     }
 
+    /** What names a charge is not shown any more where more is known, and nothing is where somebody else may be signed in. */
+    @Test
+    void historyFlightSheetAndCardOpenWithoutNetworkFromWhatThePhoneKeeps() {
+        client.post(joint + "/ground-tests", Samples.test("0.95", "separated"));
+        String history = page(airframe);
+        String sheet = history + "/flight-day";
+        String card = joint + "/ladder";
+        phone.go(weather.url("/field"));
+        phone.says("#ready", "History, flight sheet and cards of one rocket open too");
+        weather.turns(Sky.DOWN);
+        for (String path : List.of(history, sheet, card)) {
+            phone.go(weather.url(path));
+            phone.says(".kept", "Kept on this phone: ");
+            phone.says("h1", "Bittern");
+            assertThat(phone.script("return location.pathname")).isEqualTo(path);
+        }
+        phone.go(weather.url(sheet + "?site=1200"));
+        phone.says("#instead", "what you asked for is not kept on this phone");
+        phone.go(weather.url("/stock"));
+        phone.says("#instead", "what you asked for is not kept on this phone");
+        phone.go(weather.url("/field/" + jointId));
+        log("none");
+        phone.says(".state", WAITS);
+        for (String path : List.of(sheet, card)) {
+            phone.go(weather.url(path));
+            phone.says("#instead", "it would name a charge that may not hold any more");
+        }
+        phone.go(weather.url(history));
+        phone.says(".kept", "nor is what was saved on this phone since");
+        weather.turns(Sky.CLEAR);
+        phone.go(weather.url("/field"));
+        phone.says("#unsent", "Nothing waits to be sent");
+        phone.says("#ready", "History, flight sheet and cards of one rocket open too");
+        weather.turns(Sky.DOWN);
+        phone.go(weather.url(sheet));
+        phone.says(".kept", "Kept on this phone: ");
+        weather.turns(Sky.CLEAR);
+        phone.go(weather.url("/field"));
+        phone.says("#ready", "open too");
+        phone.later("fetch('/sign-out', { method: 'POST' }).then(() => arguments[0](true))");
+        weather.turns(Sky.DOWN);
+        phone.go(weather.url(history));
+        phone.says("#instead", "what you asked for is not kept on this phone");
+        phone.says("#joints", "this phone knows no joint yet");
+    }
+
     @Test
     @InThoroughRuns
     void takesThreeTapsFromTheListOfJoints() {

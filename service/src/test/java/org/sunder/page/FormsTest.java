@@ -409,7 +409,7 @@ class FormsTest extends AtAJoint {
         phone.says("#compared", "Tried, not stored");
         phone.says("#compared", "4 × M2.5");
         assertThat(phone.all(".on-scale")).hasSize(2);
-        assertThat(client.get(joint).body().path("currentRevision").asInt()).isEqualTo(1);
+        assertThat(client.get(joint).body().path("setupRevision").asInt()).isEqualTo(1);
         phone.go(weather.url(page(joint)));
         phone.find("#half-typed");
         field(phone, "How many", "99");

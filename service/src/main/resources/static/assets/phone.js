@@ -1,0 +1,6 @@
+// Signing this browser out.
+
+import { leaving } from './leaving.js';
+
+const form = document.querySelector('form[action="/sign-out"]');
+if (form) leaving(form);
