@@ -104,6 +104,14 @@ function digits(typed) {
   return found === null ? typed.trim() : new Digits(found);
 }
 
+/** What a list of rows is called where no row has the fault. */
+const PLACES = { cavity: 'The hollow', contents: 'What is inside', pins: 'Shear pins', compartments: 'What is packed', items: 'What is packed' };
+
+function place(pointer) {
+  const last = pointer.split('/').filter((part) => part in PLACES).pop();
+  return last ? PLACES[last] + ': ' : '';
+}
+
 /**
  * Shows faults beside their fields.
  *
@@ -118,7 +126,7 @@ export function showFaults(controls, faults, all) {
   for (const fault of faults) {
     const at = owner(controls, fault.pointer.replace(/^\/setup(?=\/|$)/, ''));
     const words = wordsOf(fault);
-    if (!at) homeless.push((fault.pointer ? fault.pointer + ': ' : '') + words);
+    if (!at) homeless.push(place(fault.pointer) + words);
     else if (all || at.touched) mark(at, (at.fault.textContent ? at.fault.textContent + '; ' : '') + words);
   }
   return homeless;

@@ -55,7 +55,7 @@ note.element.classList.add('whole');
 fill();
 root.replaceChildren(before ? kept.notice() : '', h('form', { novalidate: true, onsubmit: submit, oninput: touched, onchange: touched },
   step(1, 'What parts here', [...Object.values(about), diameter].map((c) => c.element), cavity.element),
-  step(2, 'What holds it', [plain.fitForce, plain.fitForceUncertainty, plain.shoulder].map((c) => c.element), pinSets.element),
+  step(2, 'What holds it', [plain.fitForce, plain.fitForceUncertainty, plain.shoulder].map((c) => c.element), pinSets.element, pinsAgain()),
   step(3, 'What is inside', [], contents.element),
   step(4, 'Powder and measure', [powder, measure, limit, ...Object.values(limits), plain.forwardMass, plain.aftMass, note].map((c) => c.element)),
   trouble, button));
@@ -68,10 +68,15 @@ if (joint && location.hash === '#limit') { // where nothing but an unstated limi
 }
 
 /** One of the four parts of the form. */
-function step(number, title, fields, more) {
+function step(number, title, fields, ...more) {
   return h('section', { class: 'card step', 'aria-labelledby': 'step-' + number },
     h('h2', { id: 'step-' + number }, h('span', { class: 'seat-letter', 'aria-hidden': 'true' }, String(number)), title),
     fields.length ? h('div', { class: 'paired' }, fields) : null, more);
+}
+
+/** Pins of the other joints of this airframe, each a press away. */
+function pinsAgain() {
+  return h('div', { class: 'actions again' }, used.pins.map(({ words, sets }) => h('button', { type: 'button', onclick: () => { pinSets.replace(sets); later(); } }, words)));
 }
 
 /** Values used at other joints of this airframe, to be offered. */
@@ -79,7 +84,13 @@ async function lately() {
   const answer = await ask('GET', '/api/airframes/' + airframe + '/joints').catch(() => null);
   const setups = answer && answer.ok ? (answer.body.items || []).map((item) => item.setup).filter(Boolean) : [];
   const each = (name) => [...new Set(setups.map((s) => s[name]).filter(Boolean).map((q) => q.value + ' ' + q.unit))];
-  return { diameters: each('innerDiameter'), shoulders: each('shoulder'), fits: each('fitForce'), masses: [...new Set([...each('forwardMass'), ...each('aftMass')])] };
+  const pins = new Map();
+  for (const item of answer && answer.ok ? answer.body.items || [] : []) {
+    const sets = (item.setup && item.setup.pins) || [];
+    const words = sets.map((set) => set.count + ' × ' + set.thread + (set.measured ? ' (pulled)' : '')).join(', ');
+    if (words && item.id !== joint && !pins.has(words)) pins.set(words, { words: words + ', as at ' + item.name, sets });
+  }
+  return { pins: [...pins.values()], diameters: each('innerDiameter'), shoulders: each('shoulder'), fits: each('fitForce'), masses: [...new Set([...each('forwardMass'), ...each('aftMass')])] };
 }
 
 async function existing() {
@@ -268,6 +279,7 @@ async function submit(event) {
       return;
     }
     if (answer.status === 401) return refuse('Sign in again, in another tab, and then store it.', []);
+    if (answer.status === 412) return refuse('Not stored: this setup was changed elsewhere since the page was opened. Open it again; what you typed stays here.', []);
     refuse(answer.body.title + '. ' + (answer.body.errors ? '' : answer.body.detail), showFaults(controls, answer.body.errors || [], true));
   } catch (failure) {
     if (!(failure instanceof NoAnswer)) throw failure;

@@ -76,7 +76,7 @@ public record PinBatch(
         Force force = pulls.get(far.getAsInt() - 1).force();
         return Optional.of("Pull " + far.getAsInt() + ", " + force.value().toPlainString() + " " + force.unit()
                 + ", lies far from the others: by chance that happens to 1 batch in 20 at most. Was it another pin, or"
-                + " another unit? Pull more, or leave it out: beside the pull on the batch's page, or by leave-out of"
-                + " the API. It stays in the list and can be taken back.");
+                + " another unit? Pull more, or leave it out of what counts; it stays in the list and can be taken"
+                + " back.");
     }
 }
