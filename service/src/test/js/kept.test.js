@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { module } from './browser.js';
 
-const { elsewhereStands, photoWords, waiting } = await module('kept');
+const { elsewhereStands, photoWords, senderWords, waiting } = await module('kept');
 
 const counted = { counted: true, marks: [], finding: null };
 const voided = { counted: false, marks: [{ reason: 'a pin was missing' }], finding: null };
@@ -25,6 +25,12 @@ test('a void that was refused leaves the test counted and says why', () => {
   const stands = elsewhereStands(counted, said('refused', { detail: 'this key only logs' }), '2026-05-03T10:00:01Z');
   assert.equal(stands.counts, true);
   assert.match(stands.words, /this key only logs/);
+});
+
+test('who logged a test is said by the name of the key', () => {
+  assert.equal(senderWords('phone: Wren'), 'by the phone of Wren');
+  assert.equal(senderWords('club laptop'), 'with the key club laptop');
+  assert.equal(senderWords(undefined), 'by another phone');
 });
 
 test('where a photo stands is said in words', () => {

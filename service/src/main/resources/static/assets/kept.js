@@ -141,10 +141,18 @@ export function elsewhereStands(test, said, at) {
   return { counts: false, words: 'Void: ' + (last ? last.reason : test.finding || 'not counted') };
 }
 
+const OF_A_PHONE = 'phone: ';
+
+/** Who logged a test, by what the key was called: that of a phone is called after whose it is. */
+export function senderWords(key) {
+  if (!key) return 'by another phone';
+  return key.startsWith(OF_A_PHONE) ? 'by the phone of ' + key.slice(OF_A_PHONE.length) : 'with the key ' + key;
+}
+
 function otherItem(test, said, joint, again) {
   const { counts, words } = elsewhereStands(test, said, joint.at);
   return h('li', { class: 'other', 'data-test': test.id },
-    h('p', {}, mark(counts ? test.outcome : 'void'), ' ', test.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, shown(test.charge.value, joint.measure.value) + ' ' + test.charge.unit), ' ', test.outcome, test.damaged ? ', it broke something' : '', ', ' + clock(test.firedAt)),
+    h('p', {}, mark(counts ? test.outcome : 'void'), ' ', test.occasion === 'flight' ? 'flown with ' : '', h('strong', {}, shown(test.charge.value, joint.measure.value) + ' ' + test.charge.unit), ' ', test.outcome, test.damaged ? ', it broke something' : '', ', ' + clock(test.firedAt) + ', ' + senderWords(test.loggedBy)),
     words ? h('p', { class: 'state' }, words) : null,
     counts ? takeBack('void-' + test.id, (reason) => takeBackElsewhere(test, joint, reason), again) : null);
 }

@@ -2,6 +2,7 @@ package org.sunder.access;
 
 import java.util.UUID;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
@@ -42,12 +43,19 @@ public class CurrentFlyer implements Requester {
     public <T> T reading(UUID flyer, Supplier<T> reading) {
         SecurityContext before = SecurityContextHolder.getContext();
         SecurityContextHolder.setContext(
-                new SecurityContextImpl(new Admission(new Grant(flyer, flyer, flyer, Scope.READ_ONLY))));
+                new SecurityContextImpl(new Admission(new Grant(flyer, flyer, flyer, Scope.READ_ONLY, null))));
         try {
             return reading.get();
         } finally {
             SecurityContextHolder.setContext(before);
         }
+    }
+
+    /** What the key is called that the request came with; null where there are no keys, and for the service's own work. */
+    public @Nullable String keyName() {
+        return SecurityContextHolder.getContext().getAuthentication() instanceof Admission admission
+                ? admission.grant().name()
+                : null;
     }
 
     /** Whether the key may look after flyers and keys. */

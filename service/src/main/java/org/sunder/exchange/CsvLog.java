@@ -35,6 +35,7 @@ class CsvLog {
             "speedUncertaintyPercent",
             "containment",
             "counted",
+            "loggedBy",
             "finding");
 
     private final Airframes airframes;
@@ -118,6 +119,7 @@ class CsvLog {
                 percent == null ? null : percent.toPlainString(),
                 report.containment(),
                 test.counted(),
+                test.loggedBy(),
                 test.finding());
     }
 

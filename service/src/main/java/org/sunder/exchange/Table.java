@@ -144,6 +144,7 @@ record Table(String name, String field, List<Column> columns) {
                                     "fired_offset_seconds",
                                     Form.whole(-64_800, 64_800)), // the widest that java.time takes
                             needed("received_at", Form.TIME),
+                            optional("logged_by", NAME),
                             needed("predicted_separated", CHANCE),
                             needed("predicted_partial", CHANCE),
                             needed("predicted_none", CHANCE),

@@ -18,6 +18,7 @@ import org.sunder.engine.learning.posterior.OutcomeProbabilities;
  * @param setupRevision that setup's revision
  * @param report what was seen
  * @param receivedAt when the service took it in
+ * @param loggedBy what the key was called that logged it, as it was called then; null where there were no keys
  * @param beyond limits that the charge lay above
  * @param forecast what the model said before
  * @param correctionAfter the joint's correction with this test in the fit, as it stood then
@@ -32,6 +33,7 @@ public record GroundTest(
         int setupRevision,
         Report report,
         Instant receivedAt,
+        @Nullable String loggedBy,
         List<Beyond> beyond,
         OutcomeProbabilities forecast,
         CorrectionFactor correctionAfter,
@@ -65,6 +67,7 @@ public record GroundTest(
                 setupRevision,
                 report,
                 receivedAt,
+                loggedBy,
                 beyond,
                 forecast,
                 correctionAfter,

@@ -46,6 +46,12 @@ public record GroundTestView(
         @Schema(description = "When the service took it in.")
         Instant receivedAt,
 
+        @Schema(
+                description = "What the access key was called that logged it, as it was called then; left out where the"
+                        + " service had no keys.",
+                example = "Wren")
+        @Nullable String loggedBy,
+
         @Nullable String notes,
 
         @Schema(
@@ -87,6 +93,7 @@ public record GroundTestView(
                 report.containment(),
                 report.firedAt(),
                 test.receivedAt(),
+                test.loggedBy(),
                 report.notes(),
                 test.beyond(),
                 ProbabilityView.of(test.forecast()),

@@ -66,6 +66,7 @@ public class GroundTests {
                 setup.revision(),
                 report.kept(),
                 now(),
+                flyer.keyName(),
                 beyond,
                 forecast,
                 correctionAfter,

@@ -21,7 +21,8 @@ import org.sunder.picture.CodePicture;
 class PhonePages extends Pages {
 
     private static final int LONGEST_NAME = 60;
-    private static final String PHONE = "phone: ";
+    /** How the key of a phone begins to be called; whose it is follows. */
+    static final String PHONE = "phone: ";
 
     private final AccessSettings settings;
     private final AccessKeys keys;

@@ -72,6 +72,7 @@ class PlanPages extends Pages {
             String mark,
             String did,
             String when,
+            @Nullable String by,
             int revision,
             boolean voided,
             @Nullable String note) {}
@@ -186,6 +187,7 @@ class PlanPages extends Pages {
                 test.counted() ? test.report().outcome().toString() : "void",
                 did,
                 Words.of(test.report().firedAt()),
+                test.loggedBy() == null ? null : Words.sender(test.loggedBy()),
                 test.setupRevision(),
                 test.voided(),
                 why);

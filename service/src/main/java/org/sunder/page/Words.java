@@ -32,6 +32,13 @@ final class Words {
     }
 
     /** Three digits at most: "0.381 m". */
+    /** Who logged a test, by what the key was called, as {@code kept.js} says it. */
+    static String sender(String key) {
+        return key.startsWith(PhonePages.PHONE)
+                ? "by the phone of " + key.substring(PhonePages.PHONE.length())
+                : "with the key " + key;
+    }
+
     static String brief(Quantity<?> quantity) {
         return Display.brief(quantity);
     }

@@ -263,6 +263,8 @@ class PoolApiTest {
         for (UUID id : entered) {
             assertThat(one).doesNotContain(id.toString());
         }
+        assertThat(pattern).contains("\"loggedBy\":\"pattern\"");
+        assertThat(one).as("what keys are called").doesNotContain("loggedBy", "pattern");
         log.empty();
         entered.clear();
         keeper = with("keeper", Scope.ADMIN);

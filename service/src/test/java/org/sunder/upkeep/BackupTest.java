@@ -90,8 +90,8 @@ class BackupTest {
         Path live = folder.resolve("old");
         start(live).close();
         try (var connection = DriverManager.getConnection("jdbc:h2:file:" + live.resolve("sunder"), "sunder", "")) {
-            connection.createStatement().execute("alter table ground_test drop column speed_uncertainty_percent");
-            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '11'");
+            connection.createStatement().execute("alter table ground_test drop column logged_by");
+            connection.createStatement().execute("delete from \"flyway_schema_history\" where \"version\" = '13'");
         }
         start(live).close();
         try (Stream<Path> files = Files.list(live.resolve("backups"))) {

@@ -48,6 +48,8 @@ class GroundTestRow extends FlyerRow {
     int firedOffsetSeconds;
     Instant receivedAt;
 
+    @Nullable String loggedBy;
+
     @Nullable String beyond;
 
     double predictedSeparated;
@@ -68,6 +70,7 @@ class GroundTestRow extends FlyerRow {
         this.setupId = test.setupId();
         this.setupRevision = test.setupRevision();
         this.receivedAt = test.receivedAt();
+        this.loggedBy = test.loggedBy();
         this.beyond = Beyond.stored(test.beyond());
         this.predictedSeparated = test.forecast().separated();
         this.predictedPartial = test.forecast().partial();

@@ -52,6 +52,7 @@ final class StoredTest {
                 row.setupRevision,
                 report,
                 row.receivedAt,
+                row.loggedBy,
                 Beyond.read(row.beyond),
                 forecast,
                 after,
