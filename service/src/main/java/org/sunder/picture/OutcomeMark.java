@@ -1,6 +1,5 @@
 package org.sunder.picture;
 
-import java.util.Locale;
 import org.sunder.engine.learning.model.Outcome;
 import org.sunder.picture.Svg.Paint;
 
@@ -51,23 +50,12 @@ public record OutcomeMark(Outcome outcome, boolean voided, boolean flight, boole
     }
 
     private String nose(Pen pen) {
-        double back = switch (outcome) {
-            case NONE -> 19;
-            case PARTIAL -> 16.5;
-            case SEPARATED -> 13;
-        };
-        double tip = back - 14;
-        return pen.path(String.format(
-                Locale.ROOT,
-                "M%.1f 3H%.1fC%.1f 3 %.1f 6 %.1f 9S%.1f 15 %.1f 15H%.1fZ",
-                back,
-                tip + 9,
-                tip + 3,
-                tip,
-                tip,
-                tip + 3,
-                tip + 9,
-                back));
+        return pen.path(
+                switch (outcome) {
+                    case NONE -> "M19 3H14C8 3 5 6 5 9S8 15 14 15H19Z";
+                    case PARTIAL -> "M16.5 3H11.5C5.5 3 2.5 6 2.5 9S5.5 15 11.5 15H16.5Z";
+                    case SEPARATED -> "M13 3H8C2 3 -1 6 -1 9S2 15 8 15H13Z";
+                });
     }
 
     private String tail(Pen pen) {
@@ -98,18 +86,29 @@ public record OutcomeMark(Outcome outcome, boolean voided, boolean flight, boole
             StringBuilder moved = new StringBuilder();
             boolean across = true;
             char command = 'M';
-            for (String token : data.replaceAll("([A-Z])", " $1 ").strip().split("\\s+", -1)) {
-                if (Character.isLetter(token.charAt(0))) {
-                    command = token.charAt(0);
+            int at = 0;
+            while (at < data.length()) {
+                char next = data.charAt(at);
+                if (Character.isLetter(next)) {
+                    command = next;
                     across = command != 'V';
                     moved.append(command);
-                    continue;
+                    at++;
+                } else if (next == ' ') {
+                    moved.append(' ');
+                    at++;
+                } else {
+                    int end = at + 1;
+                    while (end < data.length() && ".0123456789".indexOf(data.charAt(end)) >= 0) {
+                        end++;
+                    }
+                    double units = Double.parseDouble(data.substring(at, end));
+                    Tenths.add(moved, across ? x(units) : y(units));
+                    across = command == 'H' || (command != 'V' && !across);
+                    at = end;
                 }
-                double units = Double.parseDouble(token);
-                moved.append(String.format(Locale.ROOT, "%.2f ", across ? x(units) : y(units)));
-                across = command == 'H' || (command != 'V' && !across);
             }
-            return moved.toString().strip();
+            return moved.toString();
         }
     }
 }

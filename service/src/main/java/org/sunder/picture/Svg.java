@@ -100,12 +100,15 @@ public final class Svg {
 
     /** Opens a group of a class. */
     public Svg open(String css) {
-        return add("<g class=\"%s\">", css);
+        out.append("<g");
+        attribute("class", css).append('>');
+        return this;
     }
 
     /** Opens a group of a class that tells a pointer over it what it is. */
     public Svg open(String css, String words) {
-        return add("<g class=\"%s\"><title>%s</title>", css, escape(words));
+        open(css).out.append("<title>").append(escape(words)).append("</title>");
+        return this;
     }
 
     /** Opens a group whose own coordinates are moved and scaled. */
@@ -115,17 +118,23 @@ public final class Svg {
 
     /** Closes a group. */
     public Svg close() {
-        return add("</g>");
+        out.append("</g>");
+        return this;
     }
 
     /** Opens a link. */
     public Svg openLink(String css, String address, String words) {
-        return add("<a class=\"%s\" href=\"%s\" aria-label=\"%s\">", css, escape(address), escape(words));
+        out.append("<a");
+        attribute("class", css);
+        attribute("href", escape(address));
+        attribute("aria-label", escape(words)).append('>');
+        return this;
     }
 
     /** Closes a link. */
     public Svg closeLink() {
-        return add("</a>");
+        out.append("</a>");
+        return this;
     }
 
     /** A shape given as the data of a path. */
