@@ -43,7 +43,7 @@ public class TriedChanges {
         boolean readable = logged.finding().isEmpty();
         SetupSheet resolved = readable ? physics.resolve(sheet, logged.setup().sheet()) : physics.resolve(sheet, "");
         JointAnswer before = readable ? overviews.answer(fleet, logged) : null;
-        if (before != null && resolved.equals(logged.setup().sheet())) {
+        if (before != null && resolved.describesAs(logged.setup().sheet())) {
             return new TriedChange(before, before, logged.setup(), false);
         }
         Setup setup = new Setup(

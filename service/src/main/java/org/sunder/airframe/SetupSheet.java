@@ -97,24 +97,30 @@ public record SetupSheet(
 
     /** The same with other pins. */
     public SetupSheet withPins(List<PinSheet> others) {
-        return copy(contents, others, powderForce, powderUncertainty, measure);
+        return copy(contents, others, powderForce, powderUncertainty, measure, note);
     }
 
     /** The same with something more in it. */
     public SetupSheet with(ContentSheet content) {
         List<ContentSheet> more = new ArrayList<>(contents);
         more.add(content);
-        return copy(more, pins, powderForce, powderUncertainty, measure);
+        return copy(more, pins, powderForce, powderUncertainty, measure, note);
+    }
+
+    /** Whether both describe the same, whatever their notes say. */
+    public boolean describesAs(SetupSheet other) {
+        return copy(contents, pins, powderForce, powderUncertainty, measure, other.note)
+                .equals(other);
     }
 
     /** The same, charged in other steps. */
     public SetupSheet withMeasure(Mass other) {
-        return copy(contents, pins, powderForce, powderUncertainty, other);
+        return copy(contents, pins, powderForce, powderUncertainty, other, note);
     }
 
     /** The same with what the stock says of its powder, or null for the standard one, and of its pins. */
     SetupSheet resolved(@Nullable SpecificEnergy force, @Nullable BigDecimal uncertainty, List<PinSheet> resolvedPins) {
-        return copy(contents, resolvedPins, force, uncertainty, measure);
+        return copy(contents, resolvedPins, force, uncertainty, measure, note);
     }
 
     private SetupSheet copy(
@@ -122,7 +128,8 @@ public record SetupSheet(
             List<PinSheet> held,
             @Nullable SpecificEnergy force,
             @Nullable BigDecimal uncertainty,
-            @Nullable Mass step) {
+            @Nullable Mass step,
+            @Nullable String why) {
         return new SetupSheet(
                 innerDiameter,
                 cavity,
@@ -138,6 +145,6 @@ public record SetupSheet(
                 aftMass,
                 ceiling,
                 step,
-                note);
+                why);
     }
 }

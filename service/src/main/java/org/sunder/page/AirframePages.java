@@ -132,7 +132,7 @@ class AirframePages extends Pages {
                 SetupColumns.pins(setup.sheet()),
                 Words.of(Display.never(Math.max(0, ceiling.chargeKg()), Measure.of(setup.sheet()))),
                 day.eventWords(joint),
-                air == null ? null : Words.of(day.display().pressure(air.trappedPressure())),
+                air == null ? null : Words.brief(day.display().pressure(air.trappedPressure())),
                 Stream.concat(
                                 ground.warnings().stream().filter(Warning::changesWhatAChargeDoes),
                                 air == null ? Stream.of() : air.warnings().stream())

@@ -120,7 +120,7 @@ class PoolPages extends Pages {
         return new Known(
                 snapshot.number(),
                 from(snapshot),
-                snapshot.file().date(),
+                Words.day(snapshot.file().date()),
                 stands != null && stands == snapshot.number());
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
@@ -49,6 +50,7 @@ class StartPages extends Pages {
      * @param last what happened last, or null
      * @param view the airframe from the side, drawn for some widths
      * @param seats its joints
+     * @param wide whether it stands across the page
      * @param example whether it is the invented rocket
      */
     record CraftSheet(
@@ -58,6 +60,7 @@ class StartPages extends Pages {
             @Nullable String last,
             Map<Integer, String> view,
             List<SeatSheet> seats,
+            boolean wide,
             boolean example) {}
 
     @GetMapping(path = "/", produces = MediaType.TEXT_HTML_VALUE)
@@ -68,8 +71,11 @@ class StartPages extends Pages {
             Model model) {
         Overview fleet = overviews.now();
         HomePage home = HomePage.of(fleet.airframes(), fleet.lastFired(), find, sort.equals("name"), page);
-        List<CraftSheet> crafts = home.shown().stream()
-                .map(airframe -> craft(fleet, airframe, home.shown().size() == 1))
+        List<Boolean> wide = wide(home.shown().stream()
+                .map(airframe -> fleet.joints(airframe.id()).size())
+                .toList());
+        List<CraftSheet> crafts = IntStream.range(0, wide.size())
+                .mapToObj(i -> craft(fleet, home.shown().get(i), wide.get(i)))
                 .toList();
         if (home.all() == 0) {
             model.addAttribute("welcome", WelcomePictures.ALL);
@@ -84,7 +90,28 @@ class StartPages extends Pages {
         return "page/start";
     }
 
-    private static CraftSheet craft(Overview fleet, Airframe airframe, boolean alone) {
+    /**
+     * Which rockets stand across the page: those of several joints, and of the others whichever would stand alone in its row.
+     *
+     * @param joints how many each has
+     */
+    static List<Boolean> wide(List<Integer> joints) {
+        List<Boolean> wide = new ArrayList<>();
+        boolean waiting = false; // one that has no neighbour yet
+        for (int count : joints) {
+            if (count > 1 && waiting) {
+                wide.set(wide.size() - 1, true);
+            }
+            waiting = count <= 1 && !waiting;
+            wide.add(count > 1);
+        }
+        if (waiting) {
+            wide.set(wide.size() - 1, true);
+        }
+        return wide;
+    }
+
+    private static CraftSheet craft(Overview fleet, Airframe airframe, boolean wide) {
         List<JointAnswer> answers = fleet.joints(airframe.id());
         SideView view = fleet.view(airframe.id()).linked(joint -> "/joints/" + joint + "/plan");
         List<SeatSheet> seats = SeatSheet.of(view, answers);
@@ -93,18 +120,18 @@ class StartPages extends Pages {
                 airframe.name(),
                 about(airframe, answers),
                 last(answers),
-                view(view, seats.size(), alone),
+                view(view, seats.size(), wide),
                 seats,
+                wide,
                 airframe.example());
     }
 
-    /** Across the page where it has several joints or is the only one, else half of it. */
-    private static Map<Integer, String> view(SideView view, int joints, boolean alone) {
+    private static Map<Integer, String> view(SideView view, int joints, boolean wide) {
         IntFunction<String> picture = width -> SideViewPicture.of(view, width);
         if (joints == 0) {
             return Map.of();
         }
-        return joints > 1 || alone ? Drawn.across(picture) : Drawn.inASeat(picture);
+        return wide ? Drawn.across(picture) : Drawn.inASeat(picture);
     }
 
     private static String about(Airframe airframe, List<JointAnswer> answers) {

@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import org.sunder.airframe.Display;
@@ -31,7 +33,6 @@ final class Words {
         return Display.words(quantity);
     }
 
-    /** Three digits at most: "0.381 m". */
     /** Who logged a test, by what the key was called, as {@code kept.js} says it. */
     static String sender(String key) {
         return key.startsWith(PhonePages.PHONE)
@@ -39,6 +40,7 @@ final class Words {
                 : "with the key " + key;
     }
 
+    /** Three digits at most: "0.381 m". */
     static String brief(Quantity<?> quantity) {
         return Display.brief(quantity);
     }
@@ -56,6 +58,15 @@ final class Words {
     /** "3 May 2026", by its own clock. */
     static String day(OffsetDateTime time) {
         return DAY.format(time);
+    }
+
+    /** "3 May 2026", from "2026-05-03"; what is no such date stays as it is. */
+    static String day(String date) {
+        try {
+            return DAY.format(LocalDate.parse(date));
+        } catch (DateTimeParseException e) {
+            return date;
+        }
     }
 
     /** "10:20", by its own clock. */

@@ -37,6 +37,16 @@ class TriedChangeTest extends OneJoint {
         assertThat(tried(Samples.SETUP)).contains("This is the setup in force").doesNotContain("Instead of", "▼", "▲");
     }
 
+    /** The page asks anew why a setup differs, so it opens with no note in its field. */
+    @Test
+    void anotherNoteIsNoOtherSetup() {
+        String noted = Samples.SETUP.replaceFirst("}$", ",\"note\":\"two pins were enough\"}");
+        assertThat(client.put(joint + "/setup", noted, "If-Match", "*").status())
+                .isEqualTo(200);
+        assertThat(tried(Samples.SETUP)).contains("This is the setup in force").doesNotContain("Instead of");
+        assertThat(tried(Samples.SETUP.replace("\"count\":3", "\"count\":2"))).contains("Instead of");
+    }
+
     /** What was promised is what stands once the change is kept. */
     @ParameterizedTest
     @ValueSource(strings = {"\"count\":2", "\"count\":4", "\"count\":3,\"measured\":null"})
