@@ -47,8 +47,8 @@ async function reading(firstJoint) {
   if (firstJoint) await take('joint=' + firstJoint + '&depth=' + DEPTH, null, keepOne);
   await take('depth=0', 'quick', keepAll);
   await take('depth=' + DEPTH, 'whole', keepAll);
-  freshness.ready = true;
   keepPages(await joints(), changed);
+  freshness.ready = true;
 }
 
 /** Asks for a kit and keeps it, unless it is the one kept; asks again where something was learned meanwhile. */

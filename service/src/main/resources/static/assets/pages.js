@@ -25,6 +25,7 @@ export function wanted(joints) {
 /** Has the worker keep the pages of these joints, as new as what was learned of any of them; calls back when it has. */
 export function keepPages(joints, done) {
   if (!navigator.serviceWorker) return;
+  kept.rockets = null;
   const rockets = wanted(joints);
   const pages = rockets.flat();
   const since = joints.map((joint) => joint.moved || '').sort().pop() || '';

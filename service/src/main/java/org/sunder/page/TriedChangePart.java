@@ -70,7 +70,7 @@ class TriedChangePart {
     }
 
     @PostMapping(path = "/joints/{id}/compare", produces = MediaType.TEXT_HTML_VALUE)
-    String beside(@PathVariable UUID id, @Valid @RequestBody Beside body, Model model) {
+    String beside(@PathVariable UUID id, @RequestBody Beside body, Model model) {
         comparison.show(id, body.with(), body.setup(), model);
         return "page/compared";
     }

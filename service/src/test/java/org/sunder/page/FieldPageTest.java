@@ -130,7 +130,18 @@ class FieldPageTest extends AtAJoint {
         weather.turns(Sky.CLEAR);
         phone.go(weather.url("/field"));
         phone.says("#ready", "open too");
-        phone.later("fetch('/sign-out', { method: 'POST' }).then(() => arguments[0](true))");
+        phone.later("""
+                const done = arguments[0];
+                const keeps = async () => {
+                  const { all } = await import('/assets/store.js');
+                  return (await caches.keys()).some(name => name.endsWith('-pages')) || (await all('joints')).length > 0;
+                };
+                (async () => {
+                  await fetch('/sign-out', { method: 'POST' });
+                  while (await keeps()) await new Promise(r => setTimeout(r, 50));
+                  done(true);
+                })();
+                """);
         weather.turns(Sky.DOWN);
         phone.go(weather.url(history));
         phone.says("#instead", "what you asked for is not kept on this phone");
