@@ -1,5 +1,7 @@
 package org.sunder.advice.web;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -67,8 +69,22 @@ class LadderCard {
                 "ruler", ChargeRulerPicture.of(fleet.ruler(id), LadderPicture.WIDTH, ChargeRulerPicture.Size.SMALL));
         context.setVariable("picture", LadderPicture.of(ladder));
         context.setVariable("early", flownAfterLess(ladder.first()));
+        context.setVariable("done", done(ladder.doneAfter()));
         context.setVariable("made", DAY.format(clock.instant()));
         return templates.process("ladder-card", context);
+    }
+
+    /** "1 test: 73 %, 2 tests: 96 %", up to where it is as good as certain. */
+    private static String done(List<BigDecimal> after) {
+        List<String> words = new ArrayList<>();
+        for (int tests = 1; tests < after.size(); tests++) {
+            BigDecimal percent = after.get(tests).movePointRight(2).setScale(0, RoundingMode.HALF_EVEN);
+            words.add(tests + (tests == 1 ? " test: " : " tests: ") + percent + " %");
+            if (percent.intValue() >= 100) {
+                break;
+            }
+        }
+        return String.join(", ", words);
     }
 
     private static String held(Joint joint, SetupSheet sheet) {
