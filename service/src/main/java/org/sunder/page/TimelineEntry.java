@@ -189,6 +189,9 @@ record TimelineEntry(
         if (report.containment() != null) {
             details.add("Fired with " + Words.held(report.containment()) + ".");
         }
+        if (test.loggedBy() != null) {
+            details.add("Logged " + Words.sender(test.loggedBy()) + ".");
+        }
         return details;
     }
 

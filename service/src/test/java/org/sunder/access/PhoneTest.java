@@ -92,6 +92,9 @@ class PhoneTest {
                         .raw()
                         .body())
                 .contains("by the phone of Wren", "with the key desk");
+        String airframe = builder.get(joint).body().path("airframeId").asString();
+        assertThat(builder.get("/airframes/" + airframe, "Accept", "text/html").raw().body())
+                .contains("Logged by the phone of Wren.");
         keys.of(flyer).stream()
                 .filter(each -> each.name().equals("phone: Wren"))
                 .forEach(each -> keys.revoke(flyer, each.id()));
