@@ -99,11 +99,12 @@ public class AccessKeys {
 
     private Optional<Grant> grant(String digest) {
         OffsetDateTime now = at(clock.instant());
-        Optional<Found> found = jdbc.sql("select k.flyer_id, k.id, k.parent_id, k.scope, k.last_used_at, coalesce(p.name, k.name) as called"
-                        + " from access_key k left join access_key p on p.flyer_id = k.flyer_id and p.id = k.parent_id"
-                        + " where k.digest = ? and not k.once and k.revoked_at is null and p.revoked_at is null"
-                        + " and (k.expires_at is null or k.expires_at > ?)"
-                        + " and (p.expires_at is null or p.expires_at > ?)")
+        Optional<Found> found = jdbc.sql(
+                        "select k.flyer_id, k.id, k.parent_id, k.scope, k.last_used_at, coalesce(p.name, k.name) as called"
+                                + " from access_key k left join access_key p on p.flyer_id = k.flyer_id and p.id = k.parent_id"
+                                + " where k.digest = ? and not k.once and k.revoked_at is null and p.revoked_at is null"
+                                + " and (k.expires_at is null or k.expires_at > ?)"
+                                + " and (p.expires_at is null or p.expires_at > ?)")
                 .params(digest, now, now)
                 .query(AccessKeys::found)
                 .optional();

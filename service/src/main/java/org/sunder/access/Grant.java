@@ -20,6 +20,5 @@ public record Grant(
         @Nullable String name) {
 
     /** Of a service without keys, which only its own machine reaches. */
-    static final Grant LOCAL =
-            new Grant(CurrentFlyer.LOCAL, CurrentFlyer.LOCAL, CurrentFlyer.LOCAL, Scope.ADMIN, null);
+    static final Grant LOCAL = new Grant(CurrentFlyer.LOCAL, CurrentFlyer.LOCAL, CurrentFlyer.LOCAL, Scope.ADMIN, null);
 }

@@ -6,8 +6,8 @@ import org.sunder.airframe.Display;
 import org.sunder.airframe.PinSheet;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.airframe.UnitSystem;
-import org.sunder.engine.planning.SetupChange;
 import org.sunder.engine.physics.retention.PinSet;
+import org.sunder.engine.planning.SetupChange;
 
 /** What a change makes of a setup as a flyer describes it. */
 final class SetupChanges {
@@ -48,6 +48,9 @@ final class SetupChanges {
         return before.isEmpty()
                 ? new PinSheet(thread, pins.count(), null, null)
                 : new PinSheet(
-                        thread, pins.count(), before.get(0).batch(), before.get(0).measured());
+                        thread,
+                        pins.count(),
+                        before.get(0).batch(),
+                        before.get(0).measured());
     }
 }

@@ -98,7 +98,8 @@ public class TriedChanges {
         return next == null
                 ? List.of()
                 : next.changes().stream()
-                        .map(change -> new WayOn(change, SetupChanges.made(change, logged.setup().sheet(), next.units())))
+                        .map(change -> new WayOn(
+                                change, SetupChanges.made(change, logged.setup().sheet(), next.units())))
                         .toList();
     }
 

@@ -162,8 +162,7 @@ class Comparison {
                 : candidate.joint().name();
         possible.putIfAbsent(
                 candidate.joint().id() + "@" + setup.revision(),
-                new Possible(
-                        title, about, () -> new Seen(setup, setups.under(setup.jointId(), setup.revision()))));
+                new Possible(title, about, () -> new Seen(setup, setups.under(setup.jointId(), setup.revision()))));
     }
 
     private static boolean own(TriedChanges.Candidate candidate, UUID joint) {

@@ -10,6 +10,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
@@ -30,9 +31,14 @@ class OfflineWorker {
     OfflineWorker() throws IOException {
         var resolver = new PathMatchingResourcePatternResolver();
         List<Resource> assets = sorted(resolver.getResources("classpath:/static/assets/*"));
-        List<Resource> templates = List.of(
-                new ClassPathResource("templates/page/field.html"),
-                new ClassPathResource("templates/page/fragments.html"));
+        List<Resource> templates = Stream.of(
+                        "page/field.html",
+                        "page/fragments.html",
+                        "page/airframe.html",
+                        "page/flight-day.html",
+                        "ladder-card.html")
+                .<Resource>map(name -> new ClassPathResource("templates/" + name))
+                .toList();
         Resource source = new ClassPathResource("worker.js");
         String files = assets.stream()
                 .map(asset -> "'/assets/" + asset.getFilename() + "'")

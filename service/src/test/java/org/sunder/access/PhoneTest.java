@@ -78,7 +78,8 @@ class PhoneTest {
         String cookie = signedIn(secret(shown(builder, "Wren")));
         sent(cookie, joint + "/ground-tests", Samples.test("0.80", "none"));
         builder.post(joint + "/ground-tests", Samples.test("0.90", "none", "2026-05-03T11:20:00+01:00"));
-        String flight = builder.post(joint + "/flight-events", Samples.test("0.95", "separated", "2026-05-04T11:20:00+01:00"))
+        String flight = builder.post(
+                        joint + "/flight-events", Samples.test("0.95", "separated", "2026-05-04T11:20:00+01:00"))
                 .body()
                 .at("/test/loggedBy")
                 .asString();
@@ -86,22 +87,27 @@ class PhoneTest {
         var tests = builder.get(joint + "/ground-tests").body().path("items");
         assertThat(tests.get(0).path("loggedBy").asString()).isEqualTo("desk");
         assertThat(tests.get(1).path("loggedBy").asString()).isEqualTo("phone: Wren");
-        assertThat(builder.get("/api/field-kit").body().at("/joints/0/tests/2/loggedBy").asString())
+        assertThat(builder.get("/api/field-kit")
+                        .body()
+                        .at("/joints/0/tests/2/loggedBy")
+                        .asString())
                 .isEqualTo("phone: Wren");
         assertThat(builder.get(joint.replace("/api", "") + "/plan", "Accept", "text/html")
                         .raw()
                         .body())
                 .contains("by the phone of Wren", "with the key desk");
         String airframe = builder.get(joint).body().path("airframeId").asString();
-        assertThat(builder.get("/airframes/" + airframe, "Accept", "text/html").raw().body())
+        assertThat(builder.get("/airframes/" + airframe, "Accept", "text/html")
+                        .raw()
+                        .body())
                 .contains("Logged by the phone of Wren.");
         keys.of(flyer).stream()
                 .filter(each -> each.name().equals("phone: Wren"))
                 .forEach(each -> keys.revoke(flyer, each.id()));
         String export = builder.get("/api/export").raw().body();
         assertThat(export).contains("\"loggedBy\":\"phone: Wren\"", "\"loggedBy\":\"desk\"");
-        Client another = client.with(
-                keys.issue(flyers.enter("another").id(), "other desk", Scope.FULL, null).secret());
+        Client another = client.with(keys.issue(flyers.enter("another").id(), "other desk", Scope.FULL, null)
+                .secret());
         assertThat(another.post("/api/import", export).status()).isEqualTo(200);
         assertThat(another.get("/api/export").raw().body()).isEqualTo(export);
     }

@@ -73,7 +73,8 @@ class CompareTest extends OneJoint {
             assertThat(row(page, "handbook charge")).contains(near(option.path("handbookCharge")));
             assertThat(row(page, "ceiling"))
                     .contains(option.at("/ceiling/value").asString().substring(0, 4));
-            String one = read(page(weak) + "/compare?with=" + option.path("kind").asString());
+            String one =
+                    read(page(weak) + "/compare?with=" + option.path("kind").asString());
             assertThat(one.split("class=\"on-scale\"", -1)).hasSize(2);
             assertThat(one).contains("A way on, not stored");
         }
@@ -95,7 +96,9 @@ class CompareTest extends OneJoint {
                 .body();
         String headline = alone.replaceAll("(?s).*class=\"answer\">([^<]*)<.*", "$1");
         assertThat(part).contains(headline);
-        assertThat(tried(four, "\"nothing\"")).as("what is not there is passed over").contains("Tried, not stored");
+        assertThat(tried(four, "\"nothing\""))
+                .as("what is not there is passed over")
+                .contains("Tried, not stored");
         assertThat(client.get("/api/export").raw().body()).isEqualTo(before);
         assertThat(compared("?with=tried")).doesNotContain("Tried, not stored");
     }

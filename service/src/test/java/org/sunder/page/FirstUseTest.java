@@ -23,7 +23,8 @@ import org.sunder.ServiceTest;
 @Tag("browser")
 class FirstUseTest {
 
-    // Operators of the keystroke-level model in seconds, Card, Moran & Newell, Communications of the ACM 23 (1980), 396-410.
+    // Operators of the keystroke-level model in seconds, Card, Moran & Newell, Communications of the ACM 23 (1980),
+    // 396-410.
     private static final double K = 0.28; // a key or a press, by an average typist who is no secretary
     private static final double P = 1.1; // pointing at something
     private static final double H = 0.4; // the hand from keys to pointer or back
@@ -66,8 +67,8 @@ class FirstUseTest {
             for (int i = 0; i < steps.size(); i++) {
                 Step step = steps.get(i);
                 assertThat(doc)
-                        .contains("| " + (i + 1) + " | " + step.page() + " | " + step.what() + " | " + step.taps() + " | "
-                                + (step.keys() == 0 ? "" : step.keys()) + " |");
+                        .contains("| " + (i + 1) + " | " + step.page() + " | " + step.what() + " | " + step.taps()
+                                + " | " + (step.keys() == 0 ? "" : step.keys()) + " |");
             }
             assertThat(doc).contains(sum("To the first suggestion", steps.subList(0, first)));
             assertThat(doc).contains(sum("To the next charge after the first test", steps));
