@@ -13,6 +13,7 @@ import org.sunder.airframe.SetupPhysics;
 import org.sunder.airframe.SetupSheet;
 import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.planning.EvidenceReport;
+import org.sunder.engine.planning.SetupChange;
 
 /** What a change of a setup would do to the plan, with nothing stored. */
 @Service
