@@ -57,6 +57,11 @@ async function page(request, url) {
   }
 }
 
+async function kept(path, request) {
+  const cache = await caches.open(CACHE);
+  return (await cache.match(path)) || fetch(request);
+}
+
 // --- pages of joints ---
 
 const keepable = (path) => HISTORY.test(path) || OF_A_CHARGE.test(path);

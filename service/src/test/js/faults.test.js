@@ -39,9 +39,9 @@ test('faults stand beside their field, or the next one above or below it', () =>
   const controls = new Map([['/name', name], ['/cavity/0/length', length], ['/note', untouched]]);
   const faults = [
     { pointer: '/name', detail: 'a' }, { pointer: '/name', detail: 'b' }, { pointer: '/setup/cavity/0/length/value', detail: 'c' },
-    { pointer: '/cavity/0', detail: 'd' }, { pointer: '/note', detail: 'e' }, { pointer: '/elsewhere', detail: 'f' }, { pointer: '', detail: 'g' },
+    { pointer: '/cavity/0', detail: 'd' }, { pointer: '/note', detail: 'e' }, { pointer: '/elsewhere', detail: 'f' }, { pointer: '', detail: 'g' }, { pointer: '/setup/pins', detail: 'h' },
   ];
-  assert.deepEqual(showFaults(controls, faults, false), ['/elsewhere: f', 'g']);
+  assert.deepEqual(showFaults(controls, faults, false), ['f', 'g', 'Shear pins: h']);
   assert.equal(name.fault.textContent, 'a; b');
   assert.equal(name.set['aria-invalid'], 'true');
   assert.equal(length.fault.textContent, 'c; d');
