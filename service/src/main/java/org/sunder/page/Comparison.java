@@ -3,6 +3,7 @@ package org.sunder.page;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
@@ -138,11 +139,15 @@ class Comparison {
                     way.change().kind().toString(),
                     new Possible(
                             "A way on, not stored",
-                            ChangeWords.inShort(way.change(), display),
+                            uncapitalised(ChangeWords.inShort(way.change(), display)),
                             () -> tried(joint, way.sheet())));
         }
         candidates.forEach(one -> put(one, joint, possible));
         return possible;
+    }
+
+    private static String uncapitalised(String words) {
+        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     private Seen tried(UUID joint, SetupSheet sheet) {

@@ -189,8 +189,9 @@ record TimelineEntry(
         if (report.containment() != null) {
             details.add("Fired with " + Words.held(report.containment()) + ".");
         }
-        if (test.loggedBy() != null) {
-            details.add("Logged " + Words.sender(test.loggedBy()) + ".");
+        String by = test.loggedBy();
+        if (by != null && by.startsWith(PhonePages.PHONE)) {
+            details.add("Logged " + Words.sender(by) + ".");
         }
         return details;
     }

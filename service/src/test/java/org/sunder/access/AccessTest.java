@@ -149,7 +149,7 @@ class AccessTest {
         assertThat(client.get("/sign-in?to=/fleet").raw().body()).contains("value=\"/fleet\"");
         assertThat(client.get("/sign-in?to=//evil.example").raw().body()).contains("value=\"/\"");
         assertThat(client.get("/sign-in?to=%22%3E%3Cscript%3E").raw().body()).doesNotContain("<script>");
-        assertThat(client.get("/assets/sign-in.css").status()).isEqualTo(200);
+        assertThat(client.get("/assets/paper.css").status()).isEqualTo(200);
         assertThat(form("/sign-in", "key=sunder_wrong").status()).isEqualTo(401);
         var opened = form("/sign-in", "key=" + issue(flyers.enter("b").id(), Scope.FULL) + "&to=/api/airframes");
         assertThat(opened.status()).isIn(302, 303);

@@ -144,7 +144,7 @@ class WorkedOutTest extends OneJoint {
     /** The part of the page that the slider changes. */
     private String closely(String path) {
         return shown(path)
-                .replaceAll("(?s)<section aria-labelledby=\"curves\">.*", "")
+                .replaceAll("(?s)<section class=\"card\" aria-labelledby=\"curves\">.*", "")
                 .replaceAll("\\s*\\n\\s*", "");
     }
 
