@@ -27,7 +27,7 @@ import tools.jackson.databind.JsonNode;
 @ServiceTest
 class PlainPlanApiTest {
 
-    private static final int HISTORIES = Thorough.count(3, 12);
+    private static final int HISTORIES = Thorough.count(3, 8, 25);
     private static final int TESTS = 5;
     private static final List<String> OUTCOMES = List.of("none", "partial", "separated");
     private static final BigDecimal FAR_ABOVE = new BigDecimal("2.00");

@@ -23,7 +23,7 @@ import tools.jackson.databind.node.ObjectNode;
 @KeyedServiceTest
 class MutatedImportsTest {
 
-    private static final int FILES = Thorough.count(100, 5000);
+    private static final int FILES = Thorough.count(100, 1000, 5000);
 
     private static final JsonMapper JSON = new JsonMapper();
     private static final List<String> VALUES = List.of(

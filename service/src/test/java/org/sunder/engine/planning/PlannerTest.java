@@ -19,7 +19,7 @@ import org.sunder.engine.learning.model.Outcome;
 class PlannerTest {
 
     /** Histories of each kind. */
-    private static final int HISTORIES = Thorough.count(16, 100);
+    private static final int HISTORIES = Thorough.count(16, 48, 200);
 
     /** What the histories of one kind held, and what was said of them. */
     private record Met(

@@ -108,7 +108,7 @@ class GeneratedLogsTest {
     @Test
     void aFurtherSeparatedNeverLowersTheChanceOfSeparatingThere() {
         Random random = new Random(31);
-        for (int i = 0; i < Thorough.count(2, 20); i++) {
+        for (int i = 0; i < Thorough.count(2, 8, 60); i++) {
             LeafPosterior known = FleetModel.of(drawn(random), PRIORS).leaf(FIRST);
             double x = 1.2 * random.nextDouble() - 0.5;
             LeafPosterior more = known.after(new Trial(x, Outcome.SEPARATED));
@@ -119,7 +119,7 @@ class GeneratedLogsTest {
     @Test
     void aFurtherNoneNeverRaisesTheChanceOfSeparatingThere() {
         Random random = new Random(32);
-        for (int i = 0; i < Thorough.count(2, 20); i++) {
+        for (int i = 0; i < Thorough.count(2, 8, 60); i++) {
             LeafPosterior known = FleetModel.of(drawn(random), PRIORS).leaf(FIRST);
             double x = 1.2 * random.nextDouble() - 0.5;
             LeafPosterior more = known.after(new Trial(x, Outcome.NONE));
@@ -130,7 +130,7 @@ class GeneratedLogsTest {
     @Test
     void namesAndOrderSayNothing() {
         Random random = new Random(33);
-        for (int i = 0; i < Thorough.count(1, 4); i++) {
+        for (int i = 0; i < Thorough.count(1, 2, 10); i++) {
             FleetLog log = drawn(random);
             double charge = FleetModel.of(log, PRIORS).leaf(FIRST).logRatioFor(0.99);
             int joints = log.airframes().get(0).joints().size();
