@@ -161,7 +161,7 @@ final class DownwardPass {
                     levels,
                     biases.finer() ? cell -> true : cell -> counts(r, cell - levels.cell(r, 0, 0, 0)));
         }
-        return spread -> evidence.without(own, spread * knots, (r * design.spreads() + spread) * knots, knots);
+        return spread -> evidence.without(own, spread * knots, r * design.spreads() + spread);
     }
 
     /** How many combinations with this probit count. */

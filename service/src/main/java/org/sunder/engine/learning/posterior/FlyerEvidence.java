@@ -90,12 +90,11 @@ public final class FlyerEvidence {
         int knots = levels.design().knots();
         int cells = levels.biases() * levels.design().spreads();
         int first = firstProbit * levels.design().spreads();
-        long[] nothing = new long[knots];
         double[][] terms = new double[cells][];
         double[] highest = new double[knots];
         Arrays.fill(highest, Double.NEGATIVE_INFINITY);
         for (int cell = 0; cell < cells; cell++) {
-            terms[cell] = sums.without(nothing, 0, (first + cell) * knots, knots);
+            terms[cell] = sums.at(first + cell);
             double weight = levels.logWeight(first + cell) - logNodeWeight;
             for (int k = 0; k < knots; k++) {
                 terms[cell][k] += weight;

@@ -37,12 +37,10 @@ public final class Hyperparameters {
         double best = Arrays.stream(peaks).max().orElseThrow();
         double[] cells = new double[peaks.length];
         double[] mass = new double[levels.nodes()];
-        long[] nothing = new long[design.knots()];
         GaussianKernel none = GaussianKernel.of(0, design.corrections());
         for (int cell = 0; cell < cells.length; cell++) {
             if (peaks[cell] - best > NEGLIGIBLE) {
-                MeanPosterior posterior = MeanLogLikelihood.mean(
-                        levels, cell, evidence.without(nothing, 0, cell * design.knots(), design.knots()));
+                MeanPosterior posterior = MeanLogLikelihood.mean(levels, cell, evidence.at(cell));
                 double[] density = posterior.airframe(none, 0);
                 double scale = FastMath.exp(peaks[cell] - best);
                 for (int i = 0; i < mass.length; i++) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -16,81 +17,98 @@ import org.sunder.engine.learning.quadrature.GaussianKernel;
  * What airframes say about the fleet's mean μ: the log likelihood at the knots of μ for every combination of (σ, δ,
  * τₛ, τⱼ, τₐ), summed over airframes.
  *
- * <p>The sums are whole numbers of 2⁻³⁶, so adding and taking away airframes is exact, in any order: the evidence of
+ * <p>The sums are whole numbers of 2⁻²⁴, so adding and taking away airframes is exact, in any order: the evidence of
  * all others is the sum less one's own, and a new trial changes one airframe's term only. One term is held to
- * ±10,000 and its rounding is 7e-12; 10,000 airframes fit. Array: [probits × τₛ × τⱼ × τₐ × knots]. Immutable.
+ * ±10,000 and its rounding is 3e-8; 10,000 airframes fit. Immutable.
  */
 final class MeanLogLikelihood {
 
-    private static final double UNIT = 0x1p-36;
-    private static final double PER_UNIT = 0x1p36;
+    private static final double UNIT = 0x1p-24;
+    private static final double PER_UNIT = 0x1p24;
     /** A log likelihood below this is held here; far beyond what could count. */
     private static final double FLOOR = -1e4;
 
-    private final long[] sums;
+    /** [probits], of each a row of knots for every combination of the spreads. */
+    private final PackedRows[] sums;
+
+    private final int knots;
+    private final int spreads;
     /** Made when first asked for, the same whoever makes it; nobody changes it. */
     private double @Nullable [] peaks;
 
-    private MeanLogLikelihood(long[] sums) {
+    private MeanLogLikelihood(PackedRows[] sums, Design design) {
         this.sums = sums;
-    }
-
-    private static long[] zeros(Hierarchy levels) {
-        return new long
-                [levels.probits().size()
-                        * levels.design().spreads()
-                        * levels.design().knots()];
+        this.knots = design.knots();
+        this.spreads = design.spreads();
     }
 
     /** The evidence of many airframes. */
     static MeanLogLikelihood of(List<AirframeLog> logs, Hierarchy levels) {
-        return new MeanLogLikelihood(logs.parallelStream()
-                .collect(
-                        () -> zeros(levels),
-                        (sums, log) -> add(log, 1, levels, sums),
-                        (sums, others) -> Arrays.setAll(sums, i -> sums[i] + others[i])));
+        return sum(
+                levels,
+                r -> new long[levels.design().spreads() * levels.design().knots()],
+                logs,
+                1);
     }
 
-    /** Memory of the sums, in kilobytes. */
+    /** Memory of the sums and their peaks, in kilobytes. */
     int kilobytes() {
-        return (int) ((long) sums.length * Long.BYTES / 1024);
+        long bytes = Arrays.stream(sums).mapToLong(PackedRows::size).sum();
+        return (int) ((bytes + (long) sums.length * spreads * Double.BYTES) / 1024);
     }
 
     /** This evidence with one airframe's own added. */
     MeanLogLikelihood plus(AirframeLog log, Hierarchy levels) {
-        long[] result = sums.clone();
-        add(log, 1, levels, result);
-        return new MeanLogLikelihood(result);
+        return sum(levels, r -> sums[r].all(), List.of(log), 1);
     }
 
     /** This evidence with one airframe's own taken away. */
     MeanLogLikelihood minus(AirframeLog log, Hierarchy levels) {
-        long[] result = sums.clone();
-        add(log, -1, levels, result);
-        return new MeanLogLikelihood(result);
+        return sum(levels, r -> sums[r].all(), List.of(log), -1);
     }
 
-    /** Adds an airframe's log likelihoods, times a sign, to sums. */
-    private static void add(AirframeLog log, long sign, Hierarchy levels, long[] sums) {
-        if (!log.hasTrials()) {
-            return;
-        }
-        int biases = log.hasSpeeds() ? 1 : levels.biases();
-        int probit = levels.design().spreads() * levels.design().knots();
-        Optional<SingleSetupPass> chain = SingleSetupPass.find(levels, log);
-        IntStream.range(0, levels.probits().size() / biases).parallel().forEach(i -> {
-            int r = i * biases;
-            long[] own = new long[probit];
-            fill(own, 0, r, new UpwardPass(levels, levels.probits().get(r), log, chain), levels, cell -> true);
-            for (int b = 0; b < biases; b++) { // without a measured speed their bias does not matter
-                add(own, sign, sums, (r + b) * probit);
+    /** An airframe with trials, and its short way where it has one. */
+    private record Term(AirframeLog log, Optional<SingleSetupPass> chain) {}
+
+    /**
+     * Airframes' log likelihoods, times a sign, added to sums.
+     *
+     * @param before the sums so far at a probit, which are added to
+     */
+    private static MeanLogLikelihood sum(
+            Hierarchy levels, IntFunction<long[]> before, List<AirframeLog> logs, long sign) {
+        Design design = levels.design();
+        List<Term> terms = logs.stream()
+                .filter(AirframeLog::hasTrials)
+                .map(log -> new Term(log, SingleSetupPass.find(levels, log)))
+                .toList();
+        PackedRows[] sums = new PackedRows[levels.probits().size()];
+        int biases = levels.biases();
+        IntStream.range(0, sums.length / biases).parallel().forEach(strength -> {
+            long[][] result = new long[biases][];
+            Arrays.setAll(result, b -> before.apply(strength * biases + b));
+            long[] own = new long[design.spreads() * design.knots()];
+            for (Term term : terms) {
+                for (int b = 0; b < biases; b++) {
+                    if (b == 0 || term.log().hasSpeeds()) { // without a measured speed their bias does not matter
+                        int r = strength * biases + b;
+                        UpwardPass upward =
+                                new UpwardPass(levels, levels.probits().get(r), term.log(), term.chain());
+                        fill(own, 0, r, upward, levels, cell -> true);
+                    }
+                    add(own, sign, result[b]);
+                }
+            }
+            for (int b = 0; b < biases; b++) {
+                sums[strength * biases + b] = PackedRows.of(result[b], design.knots());
             }
         });
+        return new MeanLogLikelihood(sums, design);
     }
 
-    private static void add(long[] own, long sign, long[] sums, int start) {
+    private static void add(long[] own, long sign, long[] sums) {
         for (int i = 0; i < own.length; i++) {
-            sums[start + i] += sign * own[i];
+            sums[i] += sign * own[i];
         }
     }
 
@@ -188,14 +206,10 @@ final class MeanLogLikelihood {
     }
 
     private double[] findPeaks(Hierarchy levels) {
-        int knots = levels.design().knots();
-        double[] result = new double[sums.length / knots];
-        long[] nothing = new long[knots];
+        double[] result = new double[sums.length * spreads];
         IntStream.range(0, result.length)
                 .parallel()
-                .forEach(cell -> result[cell] = mean(levels, cell, without(nothing, 0, cell * knots, knots))
-                                .peak()
-                        + levels.logWeight(cell));
+                .forEach(cell -> result[cell] = mean(levels, cell, at(cell)).peak() + levels.logWeight(cell));
         return result;
     }
 
@@ -205,11 +219,18 @@ final class MeanLogLikelihood {
                 levels.design(), levels.mean(cell / levels.design().spreads()), likelihood);
     }
 
-    /** Log likelihood at the {@code knots} of one combination from {@code start} on, less an airframe's own term. */
-    double[] without(long[] own, int ownStart, int start, int knots) {
+    /** Log likelihood at the knots of one combination. */
+    double[] at(int cell) {
+        return without(new long[knots], 0, cell);
+    }
+
+    /** Log likelihood at the knots of one combination, less an airframe's own term, which begins at {@code start}. */
+    double[] without(long[] own, int start, int cell) {
+        long[] sum = new long[knots];
+        sums[cell / spreads].read(cell % spreads, sum, 0);
         double[] result = new double[knots];
-        for (int k = 0; k < knots; k++) {
-            result[k] = (sums[start + k] - own[ownStart + k]) * UNIT;
+        for (int k = 0; k < result.length; k++) {
+            result[k] = (sum[k] - own[start + k]) * UNIT;
         }
         return result;
     }

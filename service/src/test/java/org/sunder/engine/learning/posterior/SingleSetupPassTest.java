@@ -96,7 +96,7 @@ class SingleSetupPassTest {
     }
 
     private static double units(long value) {
-        return value * 0x1p-36;
+        return value * 0x1p-24;
     }
 
     private static long max(long[] values) {
