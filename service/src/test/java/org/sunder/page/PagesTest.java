@@ -37,7 +37,7 @@ import org.sunder.page.Weather.Sky;
 
 /**
  * Every page by day and by night, on a phone, a small phone and a desk: no violation of WCAG 2.2 A and AA, contrast of 7:1,
- * best practice, nothing cut off. All of them in a thorough run, which leaves pictures of each in target/screenshots to look at;
+ * best practice, nothing cut off. All of them in a thorough run, which leaves pictures of each in target/screenshots to look at, but in CI;
  * else those seen most.
  */
 @ServiceTest
@@ -50,6 +50,7 @@ class PagesTest {
     private static final String AXE = axe();
     private static final List<String> MOST_SEEN =
             List.of("start", "joint", "setup", "airframe", "flight-day-worked-out", "field-joint", "card");
+    private static final Path SCREENSHOTS = Path.of("target", "screenshots");
     private static final int SMALL = 320; // WCAG 2.2, 1.4.10 Reflow
 
     @Autowired
@@ -69,6 +70,7 @@ class PagesTest {
     @BeforeAll
     void aFleet() throws IOException {
         Browser.need();
+        Files.createDirectories(SCREENSHOTS);
         emptyLog.empty();
         weather = new Weather(port);
         browser = Browser.shared();
@@ -167,7 +169,7 @@ class PagesTest {
     void away() throws IOException {
         if (weather != null) {
             if (Thorough.on()) {
-                ContactSheet.write(Path.of("target", "screenshots"));
+                ContactSheet.write(SCREENSHOTS);
             }
             weather.close();
             emptyLog.empty();
@@ -225,7 +227,7 @@ class PagesTest {
         browser.width(Browser.PHONE);
         open(pages.get(name));
         byte[] pdf = browser.printed(width, height);
-        Files.write(Path.of("target", "screenshots", name + (height > 11 ? "-a4" : "-letter") + ".pdf"), pdf);
+        Files.write(SCREENSHOTS.resolve(name + (height > 11 ? "-a4" : "-letter") + ".pdf"), pdf);
         assertThat(sheets(pdf)).isEqualTo(1);
     }
 
@@ -245,7 +247,7 @@ class PagesTest {
         open(airframe.replace("/api", "") + "/summary");
         byte[] pdf = browser.printed(width, height);
         client.delete(airframe, "If-Match", "*");
-        Files.write(Path.of("target", "screenshots", "summary-of-three-" + paper + ".pdf"), pdf);
+        Files.write(SCREENSHOTS.resolve("summary-of-three-" + paper + ".pdf"), pdf);
         assertThat(sheets(pdf)).isEqualTo(1);
     }
 
@@ -274,7 +276,7 @@ class PagesTest {
     void theHistoryOfAnAirframePrints() throws IOException {
         open(pages.get("airframe"));
         byte[] pdf = browser.printed(8.27, 11.69);
-        Files.write(Path.of("target", "screenshots", "airframe-a4.pdf"), pdf);
+        Files.write(SCREENSHOTS.resolve("airframe-a4.pdf"), pdf);
         assertThat(sheets(pdf)).isBetween(2L, 6L);
     }
 
