@@ -148,9 +148,20 @@ public record Display(UnitSystem units) {
     }
 
     private static String words(BigDecimal value, Quantity<?> quantity) {
-        String unit = quantity.unit().toString();
-        return value.toPlainString() + " "
-                + unit.replaceFirst("([a-z])2$", "$1²").replaceFirst("([a-z])3$", "$1³");
+        return value.toPlainString() + " " + raised(quantity.unit().toString());
+    }
+
+    /** A unit with its last figure raised, if it ends with one: "cm²". */
+    private static String raised(String unit) {
+        int last = unit.length() - 1;
+        if (last < 1 || !Character.isLowerCase(unit.charAt(last - 1))) {
+            return unit;
+        }
+        return switch (unit.charAt(last)) {
+            case '2' -> unit.substring(0, last) + '²';
+            case '3' -> unit.substring(0, last) + '³';
+            default -> unit;
+        };
     }
 
     private static int digits(Mass measure) {

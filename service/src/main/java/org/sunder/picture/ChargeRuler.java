@@ -88,6 +88,6 @@ public record ChargeRuler(
 
     /** A charge in the unit of the measure. */
     double inUnit(Mass charge) {
-        return charge.valueIn(measure.unit()).doubleValue();
+        return (charge.unit() == measure.unit() ? charge.value() : charge.valueIn(measure.unit())).doubleValue();
     }
 }

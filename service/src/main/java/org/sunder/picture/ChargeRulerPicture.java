@@ -2,7 +2,6 @@ package org.sunder.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.Display;
@@ -255,10 +254,10 @@ public final class ChargeRulerPicture {
     private void wall(Svg svg, double stripBottom) {
         double top = stripTop - 16;
         svg.box("wall", Paint.OUTLINE, scale.wall() + 1, top, RulerScale.WALL - 2, stripBottom - top, 0);
-        StringBuilder hatch = new StringBuilder();
+        Trace hatch = new Trace();
         double across = RulerScale.WALL - 2;
         for (double y = top + across; y <= stripBottom; y += 7) {
-            hatch.append(String.format(Locale.ROOT, "M%.1f %.1fl%.1f %.1f", scale.wall() + 1, y, across, -across));
+            hatch.from(scale.wall() + 1, y).to(scale.wall() + 1 + across, y - across);
         }
         svg.shape("hatch", Paint.LINE, hatch.toString());
     }
