@@ -113,6 +113,7 @@ class PagesTest {
                 Files.readString(Path.of("src", "main", "resources", "openapi", "takeInPoolSnapshot.request.json"));
         client.post("/api/pool/snapshots?givenBy=the%20club%20down%20the%20road&use=true", file);
         pages.put("phone", "/phone");
+        pages.put("sign-in", "/sign-in");
         pages.put("pool", "/pool");
         pages.put("joint-pool", other.replace("/api", "") + "/pool");
         pages.put("import", "/import");
