@@ -1,6 +1,8 @@
 package org.sunder.advice;
 
+import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.engine.physics.charge.JointPhysics;
@@ -23,6 +25,7 @@ import org.sunder.engine.quantity.Mass;
  * @param units units that the airframe is shown in
  * @param compared what the charges compared are worth, where asked for
  * @param changes other setups that would do, where the setup has to change
+ * @param filmed what films of the firings do for it, where they were asked for and a speed can be predicted
  * @param basis what it rests on
  */
 public record NextAdvice(
@@ -35,6 +38,7 @@ public record NextAdvice(
         UnitSystem units,
         List<Worth> compared,
         List<SetupChange> changes,
+        @Nullable Filmed filmed,
         Basis basis) {
 
     public NextAdvice {
@@ -44,6 +48,22 @@ public record NextAdvice(
 
     /** This advice with what the charges compared are worth. */
     NextAdvice with(List<Worth> explained) {
-        return new NextAdvice(step, reason, evidence, correction, physics, measure, units, explained, changes, basis);
+        return new NextAdvice(
+                step, reason, evidence, correction, physics, measure, units, explained, changes, filmed, basis);
     }
+
+    /** This advice where firings are filmed. */
+    NextAdvice with(Filmed films) {
+        return new NextAdvice(
+                step, reason, evidence, correction, physics, measure, units, compared, changes, films, basis);
+    }
+
+    /**
+     * What films of the firings do.
+     *
+     * @param percent standard deviation of a speed, in percent of it
+     * @param finished chance that testing may stop after the charge named, its film read
+     * @param without that chance for the charge that would be named without films
+     */
+    public record Filmed(BigDecimal percent, double finished, double without) {}
 }

@@ -2,8 +2,10 @@ package org.sunder.advice;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.sunder.engine.learning.model.Filming;
 import org.sunder.engine.learning.model.SpeedCurve;
 import org.sunder.engine.learning.model.SpeedReading;
 import org.sunder.engine.learning.model.Trial;
@@ -37,6 +39,13 @@ final class Trials {
     }
 
     /** For small ones the standard deviation of ln v is the relative one of v. */
+    /** What films of so many percent would tell at a setup; empty where the physics predicts no speed. */
+    static Optional<Filming> filming(JointPhysics physics, BigDecimal percent) {
+        return physics.separationSpeed(physics.handbookCharge()).isPresent()
+                ? Optional.of(new Filming(sd(percent), curve(physics)))
+                : Optional.empty();
+    }
+
     private static double sd(@Nullable BigDecimal percent) {
         return percent == null
                 ? SpeedReading.USUAL_SD

@@ -64,10 +64,17 @@ class AdviceController {
             @Parameter(description = "Whether to give the numbers behind the choice.", example = "true")
                     @RequestParam(defaultValue = "false")
                     boolean explain,
+            @Parameter(
+                            description =
+                                    "Where the firings are filmed: how good their speeds are, one standard deviation"
+                                            + " in percent. The choice then counts on what a film is going to tell.",
+                            example = "5")
+                    @RequestParam(required = false)
+                    @DecimalMin(value = "3", message = "3 to 50") @DecimalMax(value = "50", message = "3 to 50") @Nullable BigDecimal filmed,
             @Parameter(description = "Units of the answer; the airframe's where not given.")
                     @RequestParam(required = false)
                     @Nullable UnitSystem units) {
-        NextAdvice advice = advising.next(id, explain);
+        NextAdvice advice = filmed == null ? advising.next(id, explain) : advising.filmed(id, explain, filmed);
         return AdviceViews.next(advice, new Display(units == null ? advice.units() : units));
     }
 

@@ -93,9 +93,15 @@ final class AdviceViews {
                         .map(change -> change(change, measure, display))
                         .toList(),
                 advice.compared().stream().map(worth -> compared(worth, advice)).toList(),
+                advice.filmed() == null ? null : filmed(advice.filmed()),
                 advice.physics().warnings(),
                 CautionView.all(),
                 advice.basis());
+    }
+
+    private static NextChargeView.FilmedView filmed(NextAdvice.Filmed films) {
+        return new NextChargeView.FilmedView(
+                films.percent(), ProbabilityView.rounded(films.finished()), ProbabilityView.rounded(films.without()));
     }
 
     private static NextChargeView.SetupChangeView change(SetupChange change, Mass inUse, Display display) {

@@ -69,11 +69,34 @@ record NextChargeView(
         @Schema(description = "The numbers behind the choice, where asked for: what each charge compared leads to.")
         List<ComparedView> compared,
 
+        @Schema(
+                description = "What films of the firings do for it, where asked for; absent where the setup names no"
+                        + " masses or no shoulder, since then a speed tells nothing.")
+        @Nullable FilmedView filmed,
+
         @Schema(description = "What to mind of the setup: some of it changes what a charge does.")
         List<Warning> warnings,
 
         List<CautionView> cautions,
         Basis basis) {
+
+    /** What films of the firings do. */
+    @Schema(
+            name = "Filmed",
+            description =
+                    "The choice counts on the speed that a film of a separation is going to tell. What would follow"
+                            + " each outcome is named as if no speed were read, since at the field none may be.")
+    record FilmedView(
+            @Schema(description = "Standard deviation of a speed counted on, in percent of it.", example = "5")
+            BigDecimal uncertaintyPercent,
+
+            @Schema(
+                    description = "Chance that this firing is the last test, its film read; 1 where none is needed.",
+                    example = "0.42")
+            BigDecimal lastTest,
+
+            @Schema(description = "That chance of the charge that would be named without films.", example = "0.35")
+            BigDecimal lastTestWithout) {}
 
     /** Another setup that would do. */
     @Schema(name = "SetupChange", description = "Another setup that would do, if the correction learned so far holds.")

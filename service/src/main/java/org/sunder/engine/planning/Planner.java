@@ -58,7 +58,7 @@ public final class Planner {
      */
     static NextStep plan(PlanningCase on, int least, int depth) {
         OneStepLookahead outlook =
-                new OneStepLookahead(on.posterior(), on.goal().reliability());
+                new OneStepLookahead(on.posterior(), on.goal().reliability(), on.filming());
         Target target = Target.of(on, outlook);
         if (EvidenceReport.of(on, target).evidence() == Evidence.SUFFICIENT) {
             return new NextStep.Stop(FlightCharge.of(on, target), Reasons.stop(on, target));
@@ -207,7 +207,7 @@ public final class Planner {
         int highest = highestWithinLimits(on);
         int top = highest < 1 ? 0 : highestAllowed(on, highest);
         OneStepLookahead outlook =
-                new OneStepLookahead(on.posterior(), on.goal().reliability());
+                new OneStepLookahead(on.posterior(), on.goal().reliability(), on.filming());
         return top < 1
                 ? List.of()
                 : rated(

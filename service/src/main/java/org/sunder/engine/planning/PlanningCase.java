@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.util.FastMath;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.learning.model.Filming;
 import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.learning.model.Trial;
 import org.sunder.engine.learning.posterior.LeafPosterior;
@@ -22,6 +24,8 @@ import org.sunder.engine.learning.posterior.Surprise;
  * @param setupChanged whether the setup was changed since the last counted separated firing
  * @param goal what is aimed at
  * @param limitStated whether the ceiling is a limit that the flyer stated; else it is a guard for want of one
+ * @param filming how firings are filmed; null where they are not. It weighs in the choice of a charge; what follows an
+ *     outcome is planned as if no speed were read, since at the field none may be
  */
 public record PlanningCase(
         LeafPosterior posterior,
@@ -33,7 +37,8 @@ public record PlanningCase(
         boolean surpriseUnanswered,
         boolean setupChanged,
         Goal goal,
-        boolean limitStated) {
+        boolean limitStated,
+        @Nullable Filming filming) {
 
     /** A charge on the grid may differ from its decimal value by rounding; relative. */
     private static final double ROUNDING = 1e-9;
@@ -67,7 +72,50 @@ public record PlanningCase(
                 surpriseUnanswered,
                 setupChanged,
                 goal,
-                true);
+                true,
+                null);
+    }
+
+    /** A case whose firings are not filmed. */
+    public PlanningCase(
+            LeafPosterior posterior,
+            double handbookCharge,
+            double handbookPressure,
+            double ceiling,
+            double measureStep,
+            List<Firing> firings,
+            boolean surpriseUnanswered,
+            boolean setupChanged,
+            Goal goal,
+            boolean limitStated) {
+        this(
+                posterior,
+                handbookCharge,
+                handbookPressure,
+                ceiling,
+                measureStep,
+                firings,
+                surpriseUnanswered,
+                setupChanged,
+                goal,
+                limitStated,
+                null);
+    }
+
+    /** This case where firings are filmed; as it is where {@code how} is null. */
+    public PlanningCase filmed(@Nullable Filming how) {
+        return new PlanningCase(
+                posterior,
+                handbookCharge,
+                handbookPressure,
+                ceiling,
+                measureStep,
+                firings,
+                surpriseUnanswered,
+                setupChanged,
+                goal,
+                limitStated,
+                how);
     }
 
     /** This case with another measure, whose step is in kg. */
@@ -82,7 +130,8 @@ public record PlanningCase(
                 surpriseUnanswered,
                 setupChanged,
                 goal,
-                limitStated);
+                limitStated,
+                filming);
     }
 
     /** The charge of so many steps of the measure, kg. */
@@ -131,7 +180,8 @@ public record PlanningCase(
                 Surprise.of(posterior, trial).surprising(),
                 setupChanged && outcome != Outcome.SEPARATED,
                 goal,
-                limitStated);
+                limitStated,
+                filming);
     }
 
     /** The last counted firing, if it was of the current setup. */
@@ -163,6 +213,7 @@ public record PlanningCase(
                 Surprise.of(before, otherwise).surprising(),
                 setupChanged && other != Outcome.SEPARATED,
                 goal,
-                limitStated);
+                limitStated,
+                filming);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.sunder.engine.learning.model.AirframeLog;
+import org.sunder.engine.learning.model.Filming;
 import org.sunder.engine.learning.model.FleetLog;
 import org.sunder.engine.learning.model.JointLog;
 import org.sunder.engine.learning.model.Leaf;
@@ -33,9 +34,6 @@ import org.sunder.engine.quantity.MassUnit;
 
 /** The planner at a joint where the speed of every separation is measured, in simulations. */
 final class MeasuredSpeeds {
-
-    /** Standard deviation of a reading, in ln, as the model assumes. */
-    private static final double READING_SD = 0.10;
 
     private static final SpeedCurve CURVE = curve();
 
@@ -68,9 +66,27 @@ final class MeasuredSpeeds {
         return new Length(BigDecimal.valueOf(value), LengthUnit.MILLIMETRE);
     }
 
-    /** Tests a joint of a first airframe until the planner stops. */
+    /** How firings are filmed with readings of that standard deviation, in ln. */
+    static Filming filming(double sd) {
+        return new Filming(sd, CURVE);
+    }
+
+    /** Tests a joint of a first airframe until the planner stops, every separation measured as well as is usual. */
     static PlanTree.Result run(PlanTree start, TrueFleet fleet, TrueJoint joint, Random random) {
-        PlanningCase on = start.on();
+        return run(start.on(), List.of(), SpeedReading.USUAL_SD, fleet, joint, random);
+    }
+
+    /**
+     * Tests a joint of a new airframe until the planner stops, every separation measured.
+     *
+     * @param start what is asked for at the start
+     * @param before the flyer's other airframes
+     * @param sd standard deviation of a reading, in ln
+     */
+    static PlanTree.Result run(
+            PlanningCase start, List<AirframeLog> before, double sd, TrueFleet fleet, TrueJoint joint, Random random) {
+        PlanningCase on = start;
+        FleetModel model = FleetModel.of(with(before, List.of()), Priors.standard());
         List<Trial> trials = new ArrayList<>();
         double highest = 0;
         int violations = 0;
@@ -78,35 +94,41 @@ final class MeasuredSpeeds {
         while (step instanceof NextStep.Fire fire && trials.size() < PlanTree.MOST_TESTS) {
             violations += PlanTree.violations(fire, on.ceiling(), highest);
             highest = Math.max(highest, fire.charge());
-            double x = on.logRatio(fire.steps());
             Outcome outcome = joint.fire(fire.charge(), random);
-            trials.add(new Trial(
-                    x, outcome, outcome == Outcome.SEPARATED ? reading(x - joint.middle(), fleet.bias, random) : null));
-            on = with(posterior(trials), on.after(fire.steps(), outcome));
+            trials.add(read(new Trial(on.logRatio(fire.steps()), outcome), sd, fleet, joint, random));
+            model = model.changedTo(with(before, trials));
+            on = with(model.leaf(new Leaf.Logged(before.size(), 0, 0)), on.after(fire.steps(), outcome));
             step = Planner.ladder(on, 0);
         }
         return PlanTree.Result.of(trials, step, on.ceiling(), highest, violations);
     }
 
-    private static SpeedReading reading(double excess, double bias, Random random) {
-        return new SpeedReading(CURVE.logSpeed(excess) + bias + READING_SD * random.nextGaussian(), CURVE);
+    /** A trial with its speed, where it separated the joint. */
+    static Trial read(Trial trial, double sd, TrueFleet fleet, TrueJoint joint, Random random) {
+        if (trial.outcome() != Outcome.SEPARATED) {
+            return trial;
+        }
+        double logSpeed = CURVE.logSpeed(trial.logRatio() - joint.middle()) + fleet.bias + sd * random.nextGaussian();
+        return new Trial(trial.logRatio(), trial.outcome(), new SpeedReading(logSpeed, sd, CURVE));
     }
 
-    private static LeafPosterior posterior(List<Trial> trials) {
-        AirframeLog log = new AirframeLog(List.of(new JointLog(List.of(new SetupLog(TrueFleet.INPUT_SD, trials)))));
-        return FleetModel.of(new FleetLog(List.of(log)), Priors.standard()).leaf(new Leaf.Logged(0, 0, 0));
+    private static FleetLog with(List<AirframeLog> before, List<Trial> trials) {
+        List<AirframeLog> all = new ArrayList<>(before);
+        all.add(new AirframeLog(List.of(new JointLog(List.of(new SetupLog(TrueFleet.INPUT_SD, trials))))));
+        return new FleetLog(all);
     }
 
     private static PlanningCase with(LeafPosterior posterior, PlanningCase on) {
         return new PlanningCase(
-                posterior,
-                on.handbookCharge(),
-                on.handbookPressure(),
-                on.ceiling(),
-                on.measureStep(),
-                on.firings(),
-                on.surpriseUnanswered(),
-                on.setupChanged(),
-                on.goal());
+                        posterior,
+                        on.handbookCharge(),
+                        on.handbookPressure(),
+                        on.ceiling(),
+                        on.measureStep(),
+                        on.firings(),
+                        on.surpriseUnanswered(),
+                        on.setupChanged(),
+                        on.goal())
+                .filmed(on.filming());
     }
 }

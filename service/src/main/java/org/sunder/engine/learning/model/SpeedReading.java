@@ -25,15 +25,19 @@ public record SpeedReading(double logSpeed, double sd, SpeedCurve predicted) {
         if (!Double.isFinite(logSpeed)) {
             throw new IllegalArgumentException("a measured speed must be positive and finite");
         }
-        if (!(sd >= LEAST_SD && sd <= LARGEST_SD)) {
-            throw new IllegalArgumentException("the standard deviation of ln speed must lie between " + LEAST_SD
-                    + " and " + LARGEST_SD + ", not " + sd);
-        }
+        requireSd(sd);
     }
 
     /** A reading that comes without a standard deviation of its own. */
     public SpeedReading(double logSpeed, SpeedCurve predicted) {
         this(logSpeed, USUAL_SD, predicted);
+    }
+
+    static void requireSd(double sd) {
+        if (!(sd >= LEAST_SD && sd <= LARGEST_SD)) {
+            throw new IllegalArgumentException("the standard deviation of ln speed must lie between " + LEAST_SD
+                    + " and " + LARGEST_SD + ", not " + sd);
+        }
     }
 
     /** What it tells, per squared ln: 1/sd². */

@@ -103,7 +103,7 @@ final class CorrectionMass {
     }
 
     boolean sameStrength(CorrectionMass other) {
-        return probit.sigma() == other.probit.sigma() && probit.delta() == other.probit.delta();
+        return probit.sameStrength(other.probit);
     }
 
     CorrectionMass plus(CorrectionMass other) {

@@ -2,6 +2,7 @@ package org.sunder.engine.learning.posterior;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.special.Erf;
 import org.hipparchus.util.FastMath;
@@ -248,6 +249,11 @@ public final class LeafPosterior {
             }
         }
         return merged;
+    }
+
+    /** What is known of the bias of speeds, by the probit of each of {@link #masses}. */
+    Map<ProbitNode, BiasMoments> biases() {
+        return BiasMoments.of(masses);
     }
 
     double lapse() {

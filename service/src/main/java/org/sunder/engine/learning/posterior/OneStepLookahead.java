@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.TreeMap;
 import org.hipparchus.special.Erf;
 import org.hipparchus.util.FastMath;
+import org.jspecify.annotations.Nullable;
+import org.sunder.engine.learning.model.Filming;
 import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.learning.quadrature.Grid;
 import org.sunder.engine.learning.quadrature.QuadratureRules;
@@ -35,12 +37,22 @@ public final class OneStepLookahead {
     private final double[] weights;
     private final double[] own;
     private final TreeMap<Integer, double[]> separated = new TreeMap<>();
+    private final @Nullable FilmOutlook film;
 
     /**
      * @param posterior what is known now
      * @param reliability target chance of separating, in (0, 1)
      */
     public OneStepLookahead(LeafPosterior posterior, double reliability) {
+        this(posterior, reliability, null);
+    }
+
+    /**
+     * @param posterior what is known now
+     * @param reliability target chance of separating, in (0, 1)
+     * @param filming how firings are filmed; null where they are not
+     */
+    public OneStepLookahead(LeafPosterior posterior, double reliability, @Nullable Filming filming) {
         this.reliability = reliability;
         this.lapse = posterior.lapse();
         List<CorrectionMass> fine = posterior.masses();
@@ -58,6 +70,7 @@ public final class OneStepLookahead {
         this.size = nodes;
         this.weights = new double[nodes];
         this.own = new double[nodes];
+        this.film = filming == null ? null : new FilmOutlook(filming, posterior, masses, nodes);
         double z = -FastMath.sqrt(2) * Erf.erfcInv(2 * reliability);
         int k = 0;
         for (CorrectionMass mass : masses) {
@@ -92,21 +105,46 @@ public final class OneStepLookahead {
         return ratioFor(weights, 1, chance);
     }
 
-    /** What a firing at log ratio x would leave behind, for each outcome. */
+    /**
+     * What a firing at log ratio x would leave behind, for each outcome; where it is filmed, for each of a few speeds that a
+     * separation may show.
+     */
     public List<Forecast> after(double x) {
         double[] none = new double[size];
         double[] partial = new double[size];
         double[] separated = new double[size];
-        double[] chances = update(x, none, partial, separated);
+        double[] parting = new double[size];
+        double[] chances = update(x, none, partial, separated, parting);
         double all = chances[0] + chances[1] + chances[2];
-        return List.of(
-                forecast(Outcome.NONE, none, chances[0] / all),
-                forecast(Outcome.PARTIAL, partial, chances[1] / all),
-                forecast(Outcome.SEPARATED, separated, chances[2] / all));
+        List<Forecast> forecasts = new ArrayList<>();
+        forecasts.add(forecast(Outcome.NONE, none, chances[0] / all));
+        forecasts.add(forecast(Outcome.PARTIAL, partial, chances[1] / all));
+        if (film == null || !(chances[2] > 0)) {
+            forecasts.add(forecast(Outcome.SEPARATED, separated, chances[2] / all));
+        } else {
+            for (FilmOutlook.Shown shown : film.readings(x, weights, parting, lapse)) {
+                forecasts.add(forecast(Outcome.SEPARATED, shown.mass(), chances[2] / all * shown.share()));
+            }
+        }
+        return List.copyOf(forecasts);
     }
 
-    /** Multiplies in the likelihood of each outcome; answers the outcomes' chances, the lapse left out. */
-    private double[] update(double x, double[] none, double[] partial, double[] separated) {
+    /** ln of the speeds, in m/s, by which {@link #after} tells separations apart; none where nothing is filmed. */
+    List<Double> speedsShown(double x) {
+        double[] parting = new double[size];
+        update(x, new double[size], new double[size], new double[size], parting);
+        return film == null
+                ? List.of()
+                : film.readings(x, weights, parting, lapse).stream()
+                        .map(FilmOutlook.Shown::logSpeed)
+                        .toList();
+    }
+
+    /**
+     * Multiplies in the likelihood of each outcome; answers the outcomes' chances, the lapse left out, and writes that of
+     * separating at each node into {@code parting}.
+     */
+    private double[] update(double x, double[] none, double[] partial, double[] separated, double[] parting) {
         double[] totals = new double[3];
         int k = 0;
         for (CorrectionMass mass : masses) {
@@ -121,6 +159,7 @@ public final class OneStepLookahead {
                 none[k] = weights[k] * ((1 - lapse) * low[i] + lapse / 3);
                 partial[k] = weights[k] * ((1 - lapse) * middle + lapse / 3);
                 separated[k] = weights[k] * ((1 - lapse) * high[i] + lapse / 3);
+                parting[k] = high[i];
             }
         }
         return totals;

@@ -69,6 +69,11 @@ record ProbitNode(double sigma, double delta, double bias, double unknownBiasSd,
         return new ProbitNode(sigma, delta, other, 0, otherWeight, scatterNode);
     }
 
+    /** Whether it is of the same (σ, δ). */
+    boolean sameStrength(ProbitNode other) {
+        return sigma == other.sigma && delta == other.delta;
+    }
+
     /** Density, per ln, of a measured speed of a separation at log ratio x with log correction c. */
     double speedDensity(SpeedReading reading, double x, double c) {
         double speedSd = FastMath.hypot(reading.sd(), unknownBiasSd);
