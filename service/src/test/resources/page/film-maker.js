@@ -57,7 +57,42 @@ function webm(frames, seconds) {
   return new Blob([header, element(0x18538067, info, tracks, cues(places), ...clusters)], { type: 'video/webm' });
 }
 
-async function encoded(draw, times) {
+// --- and as MP4: boxes of ISO/IEC 14496-12 ---
+
+const box = (type, ...parts) => {
+  const content = joined(parts);
+  return joined([number(content.length + 8, 4), typeof type === 'number' ? number(type, 4) : letters(type), content]);
+};
+const full = (type, flags, ...parts) => box(type, number(flags, 4), ...parts);
+const PER_SECOND = 90000;
+const MATRIX = [0x10000, 0, 0, 0, 0x10000, 0, 0, 0, 0x40000000].map((value) => number(value, 4));
+
+/** An MP4 file of VP9 key frames; says what it was taken at, or plays slower by an edit list, where the film asks for that. */
+function mp4(frames, seconds, film) {
+  const ticks = [...frames.map(({ at }) => Math.round(at * PER_SECOND)), Math.round(seconds * PER_SECOND)];
+  const all = number(ticks[ticks.length - 1], 4);
+  const entry = box('vp09', number(1, 8), number(0, 16), number(WIDTH, 2), number(HEIGHT, 2), number(0x480000, 4), number(0x480000, 4), number(0, 4), number(1, 2), number(0, 32), number(0x18, 2), number(0xffff, 2),
+    full('vpcC', 0x01000000, Uint8Array.of(0, 10, 0x82, 2, 2, 2, 0, 0)));
+  const float = new DataView(new ArrayBuffer(4));
+  float.setFloat32(0, film.taken);
+  const told = film.told ? [box('meta', full('hdlr', 0, number(0, 4), letters('mdta'), number(0, 13)), full('keys', 0, number(1, 4), box('mdta', letters('com.android.capture.fps'))),
+    box('ilst', box(1, box('data', number(23, 4), number(0, 4), new Uint8Array(float.buffer)))))] : [];
+  const edits = film.slowed ? [box('edts', full('elst', 0, number(1, 4), all, number(0, 4), number(film.slowed * 65536, 4)))] : [];
+  const movie = (place) => box('moov',
+    full('mvhd', 0, number(0, 8), number(PER_SECOND, 4), all, number(0x10000, 4), number(0x100, 2), number(0, 10), ...MATRIX, number(0, 24), number(2, 4)),
+    box('trak', full('tkhd', 3, number(0, 8), number(1, 4), number(0, 4), all, number(0, 16), ...MATRIX, number(WIDTH * 65536, 4), number(HEIGHT * 65536, 4)), ...edits,
+      box('mdia', full('mdhd', 0, number(0, 8), number(PER_SECOND, 4), all, number(0x55c4, 2), number(0, 2)), full('hdlr', 0, number(0, 4), letters('vide'), number(0, 13)),
+        box('minf', full('vmhd', 1, number(0, 8)), box('dinf', full('dref', 0, number(1, 4), full('url ', 1))),
+          box('stbl', full('stsd', 0, number(1, 4), entry),
+            full('stts', 0, number(frames.length, 4), ...frames.flatMap((_, i) => [number(1, 4), number(ticks[i + 1] - ticks[i], 4)])),
+            full('stsc', 0, number(1, 4), number(1, 4), number(frames.length, 4), number(1, 4)),
+            full('stsz', 0, number(0, 4), number(frames.length, 4), ...frames.map(({ data }) => number(data.length, 4))),
+            full('stco', 0, number(1, 4), number(place, 4)))))), ...told);
+  const head = box('ftyp', letters('isom'), number(0, 4), letters('isommp42'));
+  return new Blob([head, movie(head.length + movie(0).length + 8), box('mdat', ...frames.map(({ data }) => data))], { type: 'video/mp4' });
+}
+
+async function encoded(draw, times, codec) {
   const canvas = new OffscreenCanvas(WIDTH, HEIGHT);
   const drawing = canvas.getContext('2d', { willReadFrequently: true });
   const frames = [];
@@ -70,7 +105,7 @@ async function encoded(draw, times) {
     },
     error: (failure) => { trouble = failure; },
   });
-  encoder.configure({ codec: 'vp8', width: WIDTH, height: HEIGHT, bitrate: 8e6 });
+  encoder.configure({ codec, width: WIDTH, height: HEIGHT, bitrate: 8e6 });
   for (let i = 0; i < times.length; i++) {
     draw(drawing, i);
     const frame = new VideoFrame(canvas, { timestamp: i * 1000 });
@@ -89,7 +124,7 @@ const edgeAt = (film, seconds) => film.x0 + (Math.max(0, seconds) * film.speed *
 /**
  * A film of a section that leaves to the right.
  *
- * @param film speed in m/s, taken and plays in frames a second, perPixel in m, tilt of the camera in radians, blur as a share of the
+ * @param film mp4 for that kind of file, told if that says what it was taken at, slowed by what its edit list plays it slower; speed in m/s, taken and plays in frames a second, perPixel in m, tilt of the camera in radians, blur as a share of the
  *     time between two frames, noise in grey levels, dropped frames by number, frames, leaves at which frame
  */
 async function make(film) {
@@ -120,7 +155,9 @@ async function make(film) {
     }
     drawing.putImageData(noise, 0, 0);
   };
-  return webm(await encoded(draw, kept.map((i) => i / film.plays)), film.frames / film.plays);
+  const times = kept.map((i) => i / film.plays);
+  const seconds = film.frames / film.plays;
+  return film.mp4 ? mp4(await encoded(draw, times, 'vp09.00.10.08'), seconds, film) : webm(await encoded(draw, times, 'vp8'), seconds);
 }
 
 // --- a person ---
@@ -179,7 +216,7 @@ function seen(film) {
 /** Reads a film as a person would, tapping with a scatter given in CSS pixels. */
 async function readFilm(film, scatter) {
   const { normal } = generator(film.seed + 1);
-  const said = await choose(await make(film), 'film.webm');
+  const said = await choose(await make(film), film.mp4 ? 'film.mp4' : 'film.webm');
   if (said) return { said };
   const plays = Number(find('film-plays').value);
   give('film-rate', film.taken);
@@ -218,7 +255,7 @@ async function followed(film, scatter) {
 /** From a film just chosen to its speed with as few taps as there may be; counts them. */
 async function quickly(film, scatter) {
   const { normal } = generator(film.seed + 1);
-  const said = await choose(await make(film), 'film.webm');
+  const said = await choose(await make(film), film.mp4 ? 'film.mp4' : 'film.webm');
   if (said) return { said };
   let taps = 0;
   const finger = scatter * (WIDTH / document.querySelector('.film-inner').clientWidth);
@@ -244,7 +281,7 @@ async function quickly(film, scatter) {
     document.querySelector('[data-rate="' + film.taken + '"]').click();
     taps++;
   }
-  return { taps, told: find('film-told').textContent, speed: Number(find('speed').value), percent: Number(find('uncertainty').value) };
+  return { taps, follows: find('film-follows').textContent, asked: find('film-asks').textContent, told: find('film-told').textContent, speed: Number(find('speed').value), percent: Number(find('uncertainty').value) };
 }
 
 /** A film of any kind that a builder may take, of which three frames or more show the edge. */

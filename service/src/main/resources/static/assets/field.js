@@ -5,6 +5,7 @@ import { outlook, pendingOf } from './plan.js';
 import { never, shown } from './decimal.js';
 import { drain, drainNow, entries, progress, unsent, unsentPhoto, watch } from './outbox.js';
 import { freshness, joints, refresh } from './known.js';
+import { film, filming } from './filming.js';
 import { kept } from './pages.js';
 import { get, onChange, write } from './store.js';
 import { exportEntries } from './export.js';
@@ -155,7 +156,7 @@ async function fillJoint() {
   const next = outlook(joint, pendingOf(known, id));
   const read = await cautionsRead();
   document.getElementById('next').replaceChildren(...savedJust(known, id), ...nextParts(joint, next, read));
-  document.getElementById('about').replaceChildren(...restsOn(joint));
+  document.getElementById('about').replaceChildren(...filmed(joint, next, await filming()), ...restsOn(joint));
   form.prefill(joint, next, freshness.state);
   fillKept(known.filter((e) => e.jointId === id), joint, (entry) => form.correct(entry));
 }
@@ -205,6 +206,19 @@ const ofCharges = (joint, flag) => (joint.chargeFlags || []).includes(flag.code)
 /** What in the setup changes what a charge does. */
 function minded(joint) {
   return (joint.flags || []).filter((flag) => ofCharges(joint, flag)).map((flag) => h('p', { class: 'flag' }, flag.text));
+}
+
+/** Whether firings are filmed, what this one's film does, and the button that says otherwise. */
+function filmed(joint, next, { on, wanted, refused }) {
+  if (!joint.advice) return [];
+  const says = wanted === null ? on : wanted;
+  const films = next.kind === 'advice' && next.step.filmed;
+  const words = wanted !== null ? (says ? 'You film your tests' : 'You do not film your tests') + ': kept on this phone, and told to the service when it can be reached. Until then the plan shown counts on films as before.'
+    : !on ? 'A filmed test tells more: how fast the parts left says how far above its threshold the charge was.'
+      : films ? 'You film your tests. ' + films.text : 'You film your tests: the plan counts on it, and names what comes next as if no speed were read.';
+  return [h('div', { class: 'filming' },
+    h('p', { id: 'filming-said' }, words, refused ? ' The service did not take it: the key of this phone may not change that.' : ''),
+    h('button', { type: 'button', id: 'filming', onclick: () => film(!says).then(() => { fill(); refresh(jointId()); }) }, says ? 'I do not film my tests' : 'I film my tests'))];
 }
 
 /** What the answer rests on. */

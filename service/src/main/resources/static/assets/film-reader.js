@@ -3,6 +3,7 @@
 import { announce, h } from './dom.js';
 import { parse } from './decimal.js';
 import { NoSpeed, RATES, playsAt, plotted, really, speedOf } from './film.js';
+import { toldBy } from './film-file.js';
 import { foundAgain, grey, windowAt } from './film-follow.js';
 import { shownOnFilm } from './speed.js';
 
@@ -51,6 +52,8 @@ export function makeFilm({ us, diameter, found }) {
   let wanted = null;
   let seeks = Promise.resolve();
   let speed = null;
+  let tells = { plays: null, taken: null, uneven: false }; // the file of its rates
+  let shows = null; // frames a second that this browser shows of it
 
   const file = h('input', { type: 'file', id: 'film-file', accept: 'video/*', 'aria-describedby': 'film-stays film-fault' });
   const fault = h('p', { id: 'film-fault', class: 'fault', role: 'status' });
@@ -63,6 +66,7 @@ export function makeFilm({ us, diameter, found }) {
   const plays = h('select', { id: 'film-plays' }, RATES.map((rate) => h('option', { value: String(rate) }, String(rate))));
   const taken = h('select', { id: 'film-rate' }, RATES.map((rate) => h('option', { value: String(rate) }, String(rate))));
   const follows = h('p', { id: 'film-follows', class: 'small' });
+  const asks = h('div', { id: 'film-asks', role: 'group', 'aria-label': 'At what rate the file plays' });
   const length = h('input', { id: 'film-length', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'film-length-hint', value: offered() });
   const modes = MODES.map(([word]) => h('input', { type: 'radio', name: 'film-mode', value: word, checked: word === 'scale' }));
   const told = h('p', { id: 'film-told', role: 'status' });
@@ -81,6 +85,7 @@ export function makeFilm({ us, diameter, found }) {
       h('div', { class: 'field' }, h('label', { for: 'film-rate' }, 'It was taken at, frames a second'), taken),
       h('div', { class: 'field' }, h('label', { for: 'film-length' }, 'Known length, ' + unit), length, h('p', { id: 'film-length-hint', class: 'small' }, diameter ? 'The outer diameter is filled in.' : 'The outer diameter, say, as far away as the edge.'))),
     follows,
+    asks,
     h('fieldset', { class: 'film-modes' }, h('legend', {}, 'What you tap'), MODES.map(([, label], i) => h('label', { class: 'check' }, modes[i], h('span', {}, label)))),
     told,
     h('div', { class: 'film-steps' }, nudges,
@@ -122,17 +127,20 @@ export function makeFilm({ us, diameter, found }) {
     url = URL.createObjectURL(chosen);
     const mine = url;
     try {
+      const said = toldBy(chosen);
       await loaded(mine);
       reading.hidden = false;
       const { times, ended } = await framesShown();
       if (url !== mine) return;
-      const rate = playsAt(times);
       const duration = video.duration;
       if (ended && times.length < 3) throw new NoSpeed('“' + name + '” has fewer than three frames.');
-      plays.value = nearest(rate || 30);
-      taken.value = plays.value;
+      const told = await said;
+      if (url !== mine) return;
+      tells = told;
+      shows = playsAt(times);
+      plays.value = nearest(Math.max(tells.plays || 0, shows || 0) || 30); // frames are left out, and none are made up
+      taken.value = tells.taken ? nearest(tells.taken) : plays.value;
       at.max = String(duration);
-      follows.dataset.read = rate ? 'yes' : 'no';
       await show(0);
       tell();
     } catch (failure) {
@@ -352,8 +360,10 @@ export function makeFilm({ us, diameter, found }) {
 
   function tell() {
     const ratio = Number(taken.value) / Number(plays.value);
-    follows.textContent = (follows.dataset.read === 'no' ? 'This browser does not tell at what rate the file plays: look into the camera’s settings. ' : '')
-      + (ratio === 1 ? 'Then the film runs as fast as it was. A slow-motion film plays at 30 and was taken at 120 or 240: choose that.' : 'Then the film runs ' + Number(ratio.toPrecision(3)) + ' times slower than it was.');
+    follows.textContent = (tells.plays || shows ? '' : 'Neither file nor browser tells at what rate the file plays: look into the camera’s settings. ')
+      + (tells.taken ? 'The file says that it was taken at ' + tells.taken + ' frames a second. ' : '')
+      + (ratio === 1 ? 'Then the film runs as fast as it was.' + (tells.taken ? '' : ' A slow-motion film plays at 30 and was taken at 120 or 240: choose that.') : 'Then the film runs ' + Number(ratio.toPrecision(3)) + ' times slower than it was.')
+      + (tells.uneven ? ' Parts of this file play at different rates: keep all taps within one part.' : '');
     const known = parse(length.value);
     const timed = (made) => [...made].sort((a, b) => a.at - b.at).map((mark) => ({ t: really(mark.at, Number(plays.value), Number(taken.value)), x: mark.x, y: mark.y }));
     try {
@@ -364,6 +374,7 @@ export function makeFilm({ us, diameter, found }) {
       const shown = shownOnFilm(speed, us);
       told.textContent = shown.speed + (us ? ' ft/s' : ' m/s') + ', good to ' + shown.percent + ' %. It stands in the field above; more frames, further apart, make it better.';
       result.replaceChildren(graph(), otherwise());
+      ask();
       found(shown);
       announce(told.textContent);
     } catch (failure) {
@@ -372,7 +383,26 @@ export function makeFilm({ us, diameter, found }) {
       result.replaceChildren();
       if (speed) found(null);
       speed = null;
+      ask();
     }
+  }
+
+  const inWords = (metresPerSecond) => shownOnFilm({ ...speed, metresPerSecond }, us).speed + (us ? ' ft/s' : ' m/s');
+
+  /** Where file and browser disagree on how fast the file plays: which is right, and what follows from each. */
+  function ask() {
+    if (!tells.plays || !shows || tells.plays === shows) {
+      asks.replaceChildren();
+      return;
+    }
+    const here = Number(plays.value);
+    asks.replaceChildren(
+      h('p', { class: 'flag' }, 'The file says that it plays at ' + tells.plays + ' frames a second, this browser shows ' + shows + '. '
+        + (shows < tells.plays ? 'A busy phone leaves frames out, and then the file is right. If the film looks slowed on this page, take the other.' : 'It plays the film faster than the file says: then what it shows is right.')),
+      h('div', { class: 'film-steps' }, [tells.plays, shows].map((rate) => h('button', {
+        type: 'button', 'data-plays': String(rate), 'aria-pressed': String(nearest(rate) === plays.value),
+        onclick: () => { plays.value = nearest(rate); tell(); },
+      }, 'It plays at ' + rate + (speed ? ': ' + inWords((speed.metresPerSecond * here) / rate) : '')))));
   }
 
   /** What each rate would make of it: who took the film knows which is right. */
@@ -381,7 +411,7 @@ export function makeFilm({ us, diameter, found }) {
     const others = [30, 60, 120, 240].filter((rate) => rate !== here);
     return h('div', { class: 'film-rates' }, h('p', { class: 'small' }, 'Taken at ' + here + ' frames a second, that is. Tap another rate if it was that one:'),
       h('div', { class: 'film-steps' }, others.map((rate) => h('button', { type: 'button', 'data-rate': String(rate), onclick: () => { taken.value = String(rate); tell(); } },
-        shownOnFilm({ ...speed, metresPerSecond: (speed.metresPerSecond * rate) / here }, us).speed + (us ? ' ft/s' : ' m/s') + ' if taken at ' + rate))));
+        inWords((speed.metresPerSecond * rate) / here) + ' if taken at ' + rate))));
   }
 
   function graph() {
@@ -409,6 +439,9 @@ export function makeFilm({ us, diameter, found }) {
     speed = null;
     wanted = null;
     shownAt = 0;
+    tells = { plays: null, taken: null, uneven: false };
+    shows = null;
+    asks.replaceChildren();
     fault.textContent = '';
     told.textContent = '';
     result.replaceChildren();

@@ -25,7 +25,12 @@ export function playsAt(times) {
   const gaps = times.slice(1).map((time, i) => time - times[i]).filter((gap) => gap > 0).sort((a, b) => a - b);
   if (gaps.length < 3) return null;
   const rate = 1 / gaps[Math.floor((gaps.length - 1) / 4)]; // a frame that was left out makes a gap longer, nothing makes it shorter
-  return RATES.find((usual) => Math.abs(rate / usual - 1) < NEARLY) || Math.round(rate);
+  return usual(rate);
+}
+
+/** The rate that cameras have, where one is nearly that; else the whole number next to it. */
+export function usual(rate) {
+  return RATES.find((known) => Math.abs(rate / known - 1) < NEARLY) || Math.round(rate);
 }
 
 /** Seconds that really passed while so many passed in a file that plays at one rate and was taken at another. */

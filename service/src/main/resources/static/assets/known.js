@@ -4,6 +4,7 @@
 import { all, change, changed, get, write } from './store.js';
 import { NoAnswer, SignedOut, ask } from './api.js';
 import { advanced, sameBasis } from './plan.js';
+import { heardOfFilming, tellFilming } from './filming.js';
 import { keepPages } from './pages.js';
 
 const KIT = '/api/field-kit';
@@ -44,6 +45,7 @@ export function refresh(firstJoint) {
 }
 
 async function reading(firstJoint) {
+  await tellFilming();
   if (firstJoint) await take('joint=' + firstJoint + '&depth=' + DEPTH, null, keepOne);
   await take('depth=0', 'quick', keepAll);
   await take('depth=' + DEPTH, 'whole', keepAll);
@@ -61,6 +63,7 @@ async function take(query, name, keep) {
     if (before !== learnings) continue;
     if (answer.ok) {
       freshness.left = answer.body.left;
+      await heardOfFilming(answer.body.filmedPercent);
       await keep(answer.body.joints, name && { ...tags, [name]: answer.etag });
       changed();
     }

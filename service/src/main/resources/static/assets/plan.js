@@ -45,9 +45,9 @@ function usableTree(joint) {
   return joint.tree && sameBasis(joint.tree.basis, joint.advice.basis) ? joint.tree.first : null;
 }
 
-/** Whether two answers rest on the same model, setup and tests. */
+/** Whether two answers rest on the same model, setup and tests, and count on films alike. */
 export function sameBasis(a, b) {
-  return a.model === b.model && a.setupRevision === b.setupRevision && a.tests === b.tests && a.fleetTests === b.fleetTests;
+  return a.model === b.model && a.setupRevision === b.setupRevision && a.tests === b.tests && a.fleetTests === b.fleetTests && a.filmedPercent === b.filmedPercent;
 }
 
 /**

@@ -44,6 +44,6 @@ public class EmptyLog {
     public void empty() {
         TABLES.forEach(table -> jdbc.update("delete from " + table));
         jdbc.update("update flyer set fleet_version = fleet_version + 1, pool_sharing = false, pool_using = true,"
-                + " pool_snapshot = null");
+                + " pool_snapshot = null, filmed_percent = null");
     }
 }

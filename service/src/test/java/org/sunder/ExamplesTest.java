@@ -59,6 +59,15 @@ class ExamplesTest {
         check(guard, "voidGroundTest", client.post(test + "/void", request("voidGroundTest")), 200);
         check(guard, "unvoidGroundTest", client.post(test + "/unvoid", request("unvoidGroundTest")), 200);
         testUntilDone(at);
+        client.post(
+                at + "/ground-tests",
+                Samples.test("1.20", "separated", "2026-05-03T12:40:00+01:00")
+                        .replaceFirst(
+                                "\\{", "{\"speed\":{\"value\":11.4,\"unit\":\"m/s\"},\"speedUncertaintyPercent\":6,"));
+        check(guard, "getLoads", client.get(at + "/loads?stretch=80%20mm"), 200);
+        check(guard, "setFilming", client.put("/api/filming", request("setFilming")), 200);
+        check(guard, "getFilming", client.get("/api/filming"), 200);
+        client.put("/api/filming", "{\"filming\":false}"); // what is tried after this counts on no films
         check(guard, "getCurve", client.get(at + "/curve"), 200);
         check(guard, "getChargeRuler", client.get(at + "/ruler"), 200);
         check(guard, "getSideView", client.get(path + "/side-view"), 200);

@@ -3,16 +3,15 @@ package org.sunder.advice;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
-import org.sunder.engine.learning.model.Filming;
 import org.sunder.engine.physics.charge.Ceiling;
 import org.sunder.engine.physics.flight.FlightAir;
 import org.sunder.engine.physics.flight.FlightCase;
 import org.sunder.engine.planning.EvidenceReport;
+import org.sunder.engine.planning.FilmWorth;
 import org.sunder.engine.planning.FlightAdvice;
 import org.sunder.engine.planning.FlightCharge;
 import org.sunder.engine.planning.Ladder;
@@ -22,7 +21,6 @@ import org.sunder.engine.planning.Planner;
 import org.sunder.engine.planning.PlanningCase;
 import org.sunder.engine.planning.Reason;
 import org.sunder.engine.planning.SetupChange;
-import org.sunder.engine.planning.Worth;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.problem.ProblemException;
 import org.sunder.problem.ProblemType;
@@ -52,47 +50,28 @@ public class Advising {
     public NextAdvice next(UUID jointId, boolean explained) {
         FleetSnapshot fleet = fleets.current();
         NextAdvice advice = next(fleet, jointId);
-        return explained && advice.step() instanceof NextStep.Fire
-                ? advice.with(Planner.compared(joint(fleet, jointId).planning(Estimates.TARGET)))
+        return explained ? explained(advice, joint(fleet, jointId)) : advice;
+    }
+
+    private static NextAdvice explained(NextAdvice advice, JointCase joint) {
+        return advice.step() instanceof NextStep.Fire
+                ? advice.with(Planner.compared(joint.planning(Estimates.TARGET)))
                 : advice;
     }
 
     /**
-     * What to do next at a joint whose firings are filmed: the choice counts on what a film is going to tell. As without films
-     * where the setup predicts no speed.
+     * What to do next at a joint whose firings are filmed, whatever the flyer said of films: the choice counts on what a film is
+     * going to tell. As without films where the setup predicts no speed.
      *
      * @param percent standard deviation of a speed, in percent of it; 3 to 50
      */
     public NextAdvice filmed(UUID jointId, boolean explained, BigDecimal percent) {
         FleetSnapshot fleet = fleets.current();
-        JointCase joint = joint(fleet, jointId);
-        Optional<Filming> filming = Trials.filming(joint.physics(), percent);
-        if (filming.isEmpty()) {
-            return next(jointId, explained);
-        }
         return findings.answer(fleet, new FilmedAt(jointId, percent.stripTrailingZeros(), explained), () -> {
-            PlanningCase without = joint.planning(Estimates.TARGET);
-            PlanningCase on = without.filmed(filming.get());
-            NextAdvice advice = next(joint, on, evidence(joint));
-            List<Worth> compared = advice.step() instanceof NextStep.Fire ? Planner.compared(on) : List.of();
-            return (explained ? advice.with(compared) : advice)
-                    .with(new NextAdvice.Filmed(
-                            percent,
-                            finished(advice.step(), compared),
-                            finished(Planner.ladder(without, 0), Planner.compared(without))));
+            JointCase joint = joint(fleet, jointId).filmed(percent);
+            NextAdvice advice = next(joint, evidence(joint));
+            return explained ? explained(advice, joint) : advice;
         });
-    }
-
-    /** Chance that testing may stop after what a step fires; 1 where it may now. */
-    private static double finished(NextStep step, List<Worth> compared) {
-        if (!(step instanceof NextStep.Fire fire)) {
-            return step instanceof NextStep.Stop ? 1 : 0;
-        }
-        return compared.stream()
-                .filter(worth -> worth.steps() == fire.steps())
-                .mapToDouble(Worth::finished)
-                .findFirst()
-                .orElse(0);
     }
 
     /** What to do next at a joint of a fleet. */
@@ -105,10 +84,7 @@ public class Advising {
 
     /** What to do next in a case, whether its setup is stored or not. */
     static NextAdvice next(JointCase joint, EvidenceReport evidence) {
-        return next(joint, joint.planning(Estimates.TARGET), evidence);
-    }
-
-    private static NextAdvice next(JointCase joint, PlanningCase on, EvidenceReport evidence) {
+        PlanningCase on = joint.planning(Estimates.TARGET);
         NextStep step = Planner.nextCharge(on);
         List<SetupChange> changes = changes(joint, on, step);
         return new NextAdvice(
@@ -121,7 +97,9 @@ public class Advising {
                 joint.logged().airframe().units(),
                 List.of(),
                 changes,
-                null,
+                on.filming() == null
+                        ? null
+                        : new NextAdvice.Filmed(Objects.requireNonNull(joint.films()), FilmWorth.of(on, step)),
                 joint.basis());
     }
 

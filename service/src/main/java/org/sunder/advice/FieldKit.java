@@ -1,5 +1,6 @@
 package org.sunder.advice;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
@@ -15,8 +16,10 @@ import org.sunder.picture.ChargeRuler;
  *
  * @param joints of airframes in use, the one that something happened at last first
  * @param left how many more joints there are
+ * @param films how good the speeds of the flyer's films are, in percent; null where nothing is filmed
  */
-public record FieldKit(List<KitJoint> joints, int left) {
+public record FieldKit(
+        List<KitJoint> joints, int left, @Nullable BigDecimal films) {
 
     public FieldKit {
         joints = List.copyOf(joints);

@@ -63,7 +63,8 @@ public class FieldKits {
                 packed.stream()
                         .map(joint -> joint(fleet, joint, extent.depth()))
                         .toList(),
-                all.size() - packed.size());
+                all.size() - packed.size(),
+                fleet.films().orElse(null));
     }
 
     private KitJoint joint(FleetSnapshot fleet, LoggedJoint logged, int depth) {

@@ -1,5 +1,6 @@
 package org.sunder.advice;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -29,6 +30,7 @@ final class FleetSnapshot {
     private final UUID flyer;
     private final long version;
     private final Optional<PoolPrior> pool;
+    private final Optional<BigDecimal> films;
     private final Map<UUID, Airframe> airframes;
     private final Map<UUID, LoggedJoint> joints;
     private final Map<UUID, Position> positions;
@@ -42,6 +44,7 @@ final class FleetSnapshot {
             UUID flyer,
             long version,
             Optional<PoolPrior> pool,
+            Optional<BigDecimal> films,
             Map<UUID, Airframe> airframes,
             Map<UUID, LoggedJoint> joints,
             Map<UUID, Position> positions,
@@ -50,6 +53,7 @@ final class FleetSnapshot {
         this.flyer = flyer;
         this.version = version;
         this.pool = pool;
+        this.films = films;
         this.airframes = airframes;
         this.joints = joints;
         this.positions = positions;
@@ -61,6 +65,7 @@ final class FleetSnapshot {
      * The fleet at a version.
      *
      * @param pool what its answers start from, where others were learned from
+     * @param films how good the speeds of the flyer's films are, in percent, where every firing is filmed
      * @param airframes in order of id, archived ones too: what they taught still counts
      * @param joints of each airframe in order of id
      */
@@ -68,6 +73,7 @@ final class FleetSnapshot {
             UUID flyer,
             long version,
             Optional<PoolPrior> pool,
+            Optional<BigDecimal> films,
             Collection<Airframe> airframes,
             Map<UUID, List<LoggedJoint>> joints) {
         Map<UUID, Airframe> byId = new LinkedHashMap<>();
@@ -86,7 +92,7 @@ final class FleetSnapshot {
             into.add(new AirframeLog(own.stream().map(LoggedJoint::log).toList()));
         }
         return new FleetSnapshot(
-                flyer, version, pool, byId, all, positions, new FleetLog(logs), new FleetLog(invented));
+                flyer, version, pool, films, byId, all, positions, new FleetLog(logs), new FleetLog(invented));
     }
 
     UUID flyer() {
@@ -100,6 +106,11 @@ final class FleetSnapshot {
     /** What its answers start from, where others were learned from. */
     Optional<PoolPrior> pool() {
         return pool;
+    }
+
+    /** How good the speeds of the flyer's films are, in percent; empty where nothing is said of films. */
+    Optional<BigDecimal> films() {
+        return films;
     }
 
     /** What is believed before any test of it. */
@@ -209,6 +220,7 @@ final class FleetSnapshot {
                 flyer,
                 version + 1,
                 pool,
+                films,
                 airframes,
                 next,
                 positions,

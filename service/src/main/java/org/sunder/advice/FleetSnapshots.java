@@ -18,6 +18,7 @@ import org.sunder.airframe.Airframes;
 import org.sunder.airframe.Joint;
 import org.sunder.airframe.Setup;
 import org.sunder.airframe.SetupPhysics;
+import org.sunder.groundtest.Films;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.GroundTests;
 import org.sunder.persistence.FleetVersions;
@@ -34,6 +35,7 @@ class FleetSnapshots implements FlyerLogs {
     private final FleetVersions versions;
     private final Findings findings;
     private final PoolUse pool;
+    private final Films films;
     private final CurrentFlyer flyer;
     private final TransactionTemplate reading;
 
@@ -44,6 +46,7 @@ class FleetSnapshots implements FlyerLogs {
             FleetVersions versions,
             Findings findings,
             PoolUse pool,
+            Films films,
             CurrentFlyer flyer,
             PlatformTransactionManager transactions) {
         this.airframes = airframes;
@@ -52,6 +55,7 @@ class FleetSnapshots implements FlyerLogs {
         this.versions = versions;
         this.findings = findings;
         this.pool = pool;
+        this.films = films;
         this.flyer = flyer;
         this.reading = new TransactionTemplate(transactions);
         this.reading.setReadOnly(true);
@@ -103,7 +107,7 @@ class FleetSnapshots implements FlyerLogs {
                         setups.getOrDefault(joint.id(), List.of()),
                         byJoint.getOrDefault(joint.id(), List.of())))
                 .collect(groupingBy(joint -> joint.joint().airframeId()));
-        return FleetSnapshot.of(id, version, pool.prior(id), all, joints);
+        return FleetSnapshot.of(id, version, pool.prior(id), films.of(id), all, joints);
     }
 
     private LoggedJoint logged(Airframe airframe, Joint joint, List<Setup> setups, List<GroundTest> fired) {

@@ -1,10 +1,13 @@
 package org.sunder.advice;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.sunder.airframe.Measure;
 import org.sunder.airframe.Setup;
+import org.sunder.engine.learning.model.Filming;
 import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.learning.posterior.LeafPosterior;
 import org.sunder.engine.learning.posterior.Surprise;
@@ -25,11 +28,27 @@ import org.sunder.pool.PoolPrior;
  * @param logged the joint with its log
  * @param setup the setup asked about
  * @param posterior what the fleet's log says about this setup
+ * @param films how good the speeds are that films of its firings are going to tell, in percent; null where none are counted on
  */
-record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPosterior posterior) {
+record JointCase(
+        FleetSnapshot fleet,
+        LoggedJoint logged,
+        Setup setup,
+        LeafPosterior posterior,
+        @Nullable BigDecimal films) {
 
     /** Setups whose handbook charge and threshold pressure agree this closely are the same for a test. */
     private static final double EQUIVALENT = 0.02;
+
+    /** As the flyer of the fleet tests it: filmed or not. */
+    JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPosterior posterior) {
+        this(fleet, logged, setup, posterior, fleet.films().orElse(null));
+    }
+
+    /** This case where firings are filmed. */
+    JointCase filmed(BigDecimal percent) {
+        return new JointCase(fleet, logged, setup, posterior, percent);
+    }
 
     /** The setup in physics. */
     JointPhysics physics() {
@@ -53,12 +72,18 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
                 setup.revision(),
                 logged.counted(),
                 fleet.counted(logged.airframe().example()),
-                pool().map(PoolPrior::snapshot).orElse(null));
+                pool().map(PoolPrior::snapshot).orElse(null),
+                filming().isPresent() ? films : null);
     }
 
     /** What other flyers taught, where the answer starts from that; the example learns nothing from it. */
     Optional<PoolPrior> pool() {
         return logged.airframe().example() ? Optional.empty() : fleet.pool();
+    }
+
+    /** What films of its firings are going to tell; empty where none are counted on, or where the setup predicts no speed. */
+    private Optional<Filming> filming() {
+        return films == null ? Optional.empty() : Trials.filming(physics(), films);
     }
 
     /** The question to the planner. */
@@ -73,7 +98,7 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
         List<GroundTest> counted =
                 logged.tests().stream().filter(logged::counts).toList();
         Goal standard = Goal.standard();
-        return new PlanningCase(
+        PlanningCase unfilmed = new PlanningCase(
                 posterior,
                 now.handbookCharge(),
                 now.thresholdPressure(),
@@ -84,6 +109,7 @@ record JointCase(FleetSnapshot fleet, LoggedJoint logged, Setup setup, LeafPoste
                 changedSinceSeparated(firings),
                 new Goal(reliability, standard.pricePerTest(), standard.excessLimit()),
                 now.ceiling().source() != CeilingSource.DEFAULT_THREE_TIMES_THRESHOLD);
+        return unfilmed.filmed(filming().orElse(null));
     }
 
     /** Whether the model gave a test's outcome less than 2 % before it was seen. */

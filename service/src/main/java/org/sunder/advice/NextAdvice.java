@@ -7,6 +7,7 @@ import org.sunder.airframe.UnitSystem;
 import org.sunder.engine.learning.posterior.CorrectionFactor;
 import org.sunder.engine.physics.charge.JointPhysics;
 import org.sunder.engine.planning.EvidenceReport;
+import org.sunder.engine.planning.FilmWorth;
 import org.sunder.engine.planning.NextStep;
 import org.sunder.engine.planning.Reason;
 import org.sunder.engine.planning.SetupChange;
@@ -25,7 +26,7 @@ import org.sunder.engine.quantity.Mass;
  * @param units units that the airframe is shown in
  * @param compared what the charges compared are worth, where asked for
  * @param changes other setups that would do, where the setup has to change
- * @param filmed what films of the firings do for it, where they were asked for and a speed can be predicted
+ * @param filmed what films of the firings do for it; null where none are counted on, or where a speed would tell nothing
  * @param basis what it rests on
  */
 public record NextAdvice(
@@ -52,18 +53,11 @@ public record NextAdvice(
                 step, reason, evidence, correction, physics, measure, units, explained, changes, filmed, basis);
     }
 
-    /** This advice where firings are filmed. */
-    NextAdvice with(Filmed films) {
-        return new NextAdvice(
-                step, reason, evidence, correction, physics, measure, units, compared, changes, films, basis);
-    }
-
     /**
      * What films of the firings do.
      *
      * @param percent standard deviation of a speed, in percent of it
-     * @param finished chance that testing may stop after the charge named, its film read
-     * @param without that chance for the charge that would be named without films
+     * @param worth what the film of the charge named does
      */
-    public record Filmed(BigDecimal percent, double finished, double without) {}
+    public record Filmed(BigDecimal percent, FilmWorth worth) {}
 }

@@ -38,7 +38,6 @@ final class Trials {
                         StrictMath.log(speed.metresPerSecond()), sd(report.speedUncertaintyPercent()), curve(physics));
     }
 
-    /** For small ones the standard deviation of ln v is the relative one of v. */
     /** What films of so many percent would tell at a setup; empty where the physics predicts no speed. */
     static Optional<Filming> filming(JointPhysics physics, BigDecimal percent) {
         return physics.separationSpeed(physics.handbookCharge()).isPresent()
@@ -46,6 +45,7 @@ final class Trials {
                 : Optional.empty();
     }
 
+    /** For small ones the standard deviation of ln v is the relative one of v. */
     private static double sd(@Nullable BigDecimal percent) {
         return percent == null
                 ? SpeedReading.USUAL_SD

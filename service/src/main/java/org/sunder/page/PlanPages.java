@@ -1,5 +1,7 @@
 package org.sunder.page;
 
+import static java.util.stream.Collectors.toMap;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -11,10 +13,13 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.sunder.advice.ChangeWords;
 import org.sunder.advice.Curves;
 import org.sunder.advice.JointAnswer;
+import org.sunder.advice.LoadWords;
+import org.sunder.advice.Loads;
 import org.sunder.advice.NextAdvice;
 import org.sunder.advice.Overview;
 import org.sunder.advice.Overviews;
@@ -29,9 +34,13 @@ import org.sunder.engine.learning.model.Outcome;
 import org.sunder.engine.learning.posterior.OutcomeProbabilities;
 import org.sunder.engine.physics.Warning;
 import org.sunder.engine.physics.charge.JointPhysics;
+import org.sunder.engine.physics.charge.PartingLoad;
 import org.sunder.engine.planning.NextStep;
+import org.sunder.engine.quantity.Speed;
+import org.sunder.groundtest.Films;
 import org.sunder.groundtest.GroundTest;
 import org.sunder.groundtest.Occasion;
+import org.sunder.persistence.DurableTransactions;
 import org.sunder.photo.Photos;
 import org.sunder.picture.ChargeRuler;
 import org.sunder.picture.ChargeRulerPicture;
@@ -47,13 +56,27 @@ class PlanPages extends Pages {
     private final Curves curves;
     private final SetupPhysics physics;
     private final Photos photos;
+    private final Films films;
+    private final Loads loads;
+    private final DurableTransactions transactions;
 
-    PlanPages(Airframes airframes, Overviews overviews, Curves curves, SetupPhysics physics, Photos photos) {
+    PlanPages(
+            Airframes airframes,
+            Overviews overviews,
+            Curves curves,
+            SetupPhysics physics,
+            Photos photos,
+            Films films,
+            Loads loads,
+            DurableTransactions transactions) {
         this.airframes = airframes;
         this.overviews = overviews;
         this.curves = curves;
         this.physics = physics;
         this.photos = photos;
+        this.films = films;
+        this.loads = loads;
+        this.transactions = transactions;
     }
 
     /**
@@ -65,7 +88,12 @@ class PlanPages extends Pages {
      */
     record Then(String outcome, String chance, String step, String why) {}
 
-    /** A firing in the list of all. */
+    /**
+     * A firing in the list of all.
+     *
+     * @param load what a separation whose speed was measured asked of harness and bulkheads, in words
+     * @param strained that it passed what was stated, or null
+     */
     record Shot(
             UUID id,
             String charge,
@@ -75,7 +103,9 @@ class PlanPages extends Pages {
             @Nullable String by,
             int revision,
             boolean voided,
-            @Nullable String note) {}
+            @Nullable String note,
+            @Nullable String load,
+            @Nullable String strained) {}
 
     @GetMapping(path = "/joints/{id}/plan", produces = MediaType.TEXT_HTML_VALUE)
     String plan(@PathVariable UUID id, @RequestParam(required = false) @Nullable String stored, Model model) {
@@ -89,7 +119,9 @@ class PlanPages extends Pages {
         model.addAttribute("jointsSoFar", view.cuts().size());
         model.addAttribute("seat", seat);
         model.addAttribute("view", Drawn.across(width -> SideViewPicture.of(view, width)));
-        model.addAttribute("shots", shots(answer));
+        List<Shot> shots = shots(answer, new Display(airframe.units()));
+        model.addAttribute("shots", shots);
+        model.addAttribute("strained", shots.isEmpty() ? null : shots.get(0).strained());
         model.addAttribute("photos", PhotoSheet.of(photos, List.of(id)));
         if (answer.next() != null && answer.ruler() != null) {
             advise(answer, answer.next(), answer.ruler(), airframe, model);
@@ -108,6 +140,7 @@ class PlanPages extends Pages {
         known.add(Known.pins(next.physics().setup().pins(), pulled));
         model.addAttribute(
                 "ruler", Drawn.across(width -> ChargeRulerPicture.of(ruler, width, ChargeRulerPicture.Size.LARGE)));
+        model.addAttribute("films", FilmsSheet.of(films.own().isPresent(), next));
         model.addAttribute("then", then(next));
         model.addAttribute(
                 "ways",
@@ -132,6 +165,14 @@ class PlanPages extends Pages {
         model.addAttribute("facts", facts(next.physics(), new Display(airframe.units()), next));
         model.addAttribute("revision", setup.revision());
         model.addAttribute("made", Words.of(setup.createdAt()));
+    }
+
+    /** The flyer says whether firings are filmed. */
+    @PostMapping("/joints/{id}/films")
+    String film(@PathVariable UUID id, @RequestParam boolean on) {
+        airframes.getJoint(id);
+        transactions.run(() -> films.choose(on ? Films.USUAL_PERCENT : null));
+        return "redirect:/joints/" + id + "/plan#films";
     }
 
     private List<Setup> lastTwo(UUID joint) {
@@ -162,14 +203,19 @@ class PlanPages extends Pages {
         };
     }
 
-    private static List<Shot> shots(JointAnswer answer) {
-        List<Shot> all = new ArrayList<>(
-                answer.tests().stream().map(test -> shot(answer, test)).toList());
+    private List<Shot> shots(JointAnswer answer, Display display) {
+        Map<UUID, PartingLoad> measured = answer.next() == null
+                ? Map.of()
+                : loads.at(answer.standing().joint().id()).partings().stream()
+                        .collect(toMap(parting -> parting.test().id(), Loads.Parting::load));
+        List<Shot> all = new ArrayList<>(answer.tests().stream()
+                .map(test -> shot(answer, test, measured.get(test.id()), display))
+                .toList());
         Collections.reverse(all);
         return all;
     }
 
-    private static Shot shot(JointAnswer answer, GroundTest test) {
+    private static Shot shot(JointAnswer answer, GroundTest test, @Nullable PartingLoad load, Display display) {
         String did = (test.occasion() == Occasion.FLIGHT ? "in flight: " : "")
                 + test.report().outcome()
                 + (test.report().damaged() ? ", it broke something" : "")
@@ -190,7 +236,15 @@ class PlanPages extends Pages {
                 test.loggedBy() == null ? null : Words.sender(test.loggedBy()),
                 test.setupRevision(),
                 test.voided(),
-                why);
+                why,
+                load == null ? parted(test) : LoadWords.of(load, display),
+                load == null ? null : LoadWords.warning(load, display));
+    }
+
+    /** The speed alone, of a test that does not count or whose setup predicts none. */
+    private static @Nullable String parted(GroundTest test) {
+        Speed speed = test.report().speed();
+        return speed == null ? null : "Parted at " + Words.brief(speed) + ".";
     }
 
     /** A value of the setup in force; the slug is that of its term. */

@@ -12,6 +12,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.sunder.advice.Loads;
 import org.sunder.advice.NextAdvice;
 import org.sunder.advice.Overviews;
 import org.sunder.airframe.Airframe;
@@ -42,12 +43,14 @@ class WorkedOutPages extends Pages {
     private final SetupPhysics physics;
     private final Fits fits;
     private final Overviews overviews;
+    private final Loads loads;
 
-    WorkedOutPages(Airframes airframes, SetupPhysics physics, Fits fits, Overviews overviews) {
+    WorkedOutPages(Airframes airframes, SetupPhysics physics, Fits fits, Overviews overviews, Loads loads) {
         this.airframes = airframes;
         this.fits = fits;
         this.physics = physics;
         this.overviews = overviews;
+        this.loads = loads;
     }
 
     /** Something to choose from. */
@@ -75,7 +78,9 @@ class WorkedOutPages extends Pages {
         SpeedForm form = new SpeedForm(asked(id, model).airframe().units(), typed);
         model.addAttribute("form", form);
         NextAdvice next = overviews.now().joint(id).next();
-        model.addAttribute("found", next == null ? null : form.answer(next).orElse(null));
+        model.addAttribute(
+                "found",
+                next == null ? null : form.answer(next, loads.at(id).partings()).orElse(null));
         return "page/speed";
     }
 

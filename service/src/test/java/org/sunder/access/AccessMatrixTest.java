@@ -57,8 +57,8 @@ class AccessMatrixTest {
                         + " listSetups getFieldKit getLoadOut listPinBatches getPinBatch listPowders getPowder checkFit"
                         + " checkInsertion checkPinsInFlight checkRetention checkSetup checkSpeed checkVents checkVolume getCurve"
                         + " getChargeRuler getSideView"
-                        + " getPhoto exportEverything getPool listPoolSnapshots getPoolSnapshot");
-        put(rows, Row.LOG, "logGroundTest logFlightEvent putPhoto");
+                        + " getPhoto exportEverything getPool listPoolSnapshots getPoolSnapshot getFilming getLoads");
+        put(rows, Row.LOG, "logGroundTest logFlightEvent putPhoto setFilming");
         put(
                 rows,
                 Row.WRITE,

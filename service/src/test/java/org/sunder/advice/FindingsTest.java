@@ -60,6 +60,6 @@ class FindingsTest {
     }
 
     private static FleetSnapshot fleet(UUID flyer, long version) {
-        return FleetSnapshot.of(flyer, version, Optional.empty(), List.of(), Map.of());
+        return FleetSnapshot.of(flyer, version, Optional.empty(), Optional.empty(), List.of(), Map.of());
     }
 }

@@ -7,11 +7,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.sunder.InThoroughRuns;
+import org.sunder.Samples;
 import org.sunder.Thorough;
 import tools.jackson.databind.JsonNode;
 
@@ -93,6 +93,68 @@ class FilmAtTheFieldTest extends AtAJoint {
         assertThat(phone.complaints()).isEmpty();
     }
 
+    /** A slow-motion file that says what it was taken at needs one tap fewer, and nothing is asked. */
+    @Test
+    void aFileThatSaysWhatItWasTakenAtIsBelieved() throws IOException {
+        field();
+        Map<?, ?> read = film(SLOW_MOTION.replace("{seed", "{mp4: true, told: true, seed"), "quickly");
+        assertThat(read.get("said")).isNull();
+        assertThat(read.get("follows")).asString().contains("The file says that it was taken at 240 frames a second");
+        assertThat(read.get("asked")).asString().isEmpty();
+        assertThat(number(read, "taps")).isEqualTo(6);
+        assertThat(number(read, "speed")).isCloseTo(11, within(1.3));
+        assertThat(phone.value("#film-plays")).isEqualTo("30");
+        assertThat(phone.value("#film-rate")).isEqualTo("240");
+        assertThat(phone.complaints()).isEmpty();
+    }
+
+    /** An edit list plays the film eight times slower, which this browser does not do: it is asked, and both speeds are named. */
+    @Test
+    void whereFileAndBrowserDisagreeThePageAsksAndShowsWhatFollows() throws IOException {
+        field();
+        Map<?, ?> read = film(
+                SLOW_MOTION.replace("{seed", "{mp4: true, slowed: 0.125, seed").replace("plays: 30", "plays: 240"),
+                "quickly");
+        assertThat(read.get("said")).isNull();
+        assertThat(read.get("asked"))
+                .asString()
+                .contains("The file says that it plays at 30 frames a second, this browser shows 240");
+        assertThat(number(read, "speed")).isCloseTo(11, within(1.3));
+        assertThat(phone.text("[data-plays='240']")).contains("It plays at 240: " + phone.value("#speed") + " m/s");
+        phone.click("[data-plays='30']");
+        assertThat(Double.parseDouble(phone.value("#speed"))).isCloseTo(8 * number(read, "speed"), within(0.5));
+        phone.click("[data-plays='240']");
+        assertThat(Double.parseDouble(phone.value("#speed"))).isEqualTo(number(read, "speed"));
+        assertThat(phone.complaints()).isEmpty();
+    }
+
+    /** Said without network, kept on the phone, told when there is one; and then the charge is the one that counts on films. */
+    @Test
+    void whoFilmsSaysSoWithoutNetworkAndIsHeardLater() {
+        client.post(joint + "/ground-tests", Samples.test("0.80", "none"));
+        client.post(joint + "/ground-tests", Samples.test("0.95", "partial"));
+        client.post(joint + "/ground-tests", Samples.test("1.15", "separated"));
+        field();
+        phone.says("#filming-said", "A filmed test tells more");
+        weather.turns(Weather.Sky.DOWN);
+        phone.click("#filming");
+        phone.says("#filming-said", "told to the service when it can be reached");
+        assertThat(client.get("/api/filming").body().path("filming").asBoolean())
+                .isFalse();
+        weather.turns(Weather.Sky.CLEAR);
+        phone.script("dispatchEvent(new Event('online'))");
+        phone.says("#filming-said", "You film your tests. The chance that this firing is the last test is");
+        assertThat(client.get("/api/filming").body().path("filming").asBoolean())
+                .isTrue();
+        JsonNode next = client.get(joint + "/next-charge").body();
+        assertThat(phone.text("#filming-said")).contains(next.at("/filmed/text").asString());
+        assertThat(Double.parseDouble(phone.text(".charge .figure")))
+                .isEqualTo(next.at("/charge/value").asDouble());
+        phone.click("#filming");
+        phone.says("#filming-said", "A filmed test tells more");
+        assertThat(phone.complaints()).isEmpty();
+    }
+
     /** The outer diameter is offered, and a film that is none takes nothing away from the report. */
     @Test
     void whatIsNoFilmIsSaidInWordsAndTheTestIsSavedAllTheSame() throws IOException {
@@ -149,16 +211,26 @@ class FilmAtTheFieldTest extends AtAJoint {
             double error = number(read, "speed") / number(read, "truth") - 1;
             errors.add(Math.abs(error));
             held += Math.abs(error) <= 1.645 * number(read, "percent") / 100 ? 1 : 0;
+            if (seed % 20 == 0) {
+                told(errors, held);
+            }
         }
         assertThat(lost).isEmpty();
-        Collections.sort(errors);
-        double median = errors.get(errors.size() / 2);
+        double median = told(errors, held);
+        assertThat(median).isLessThan(0.03);
+        // With 40 films a share of 92.5 % scatters by 4 %, with 200 by 2 %.
+        double least = films < 200 ? 0.80 : 0.88;
+        double most = films < 200 ? 1.0 : 0.97;
+        assertThat((double) held / errors.size()).isBetween(least, most);
+    }
+
+    /** Prints how the films fared so far, and answers with the median of their errors. */
+    private static double told(List<Double> errors, int held) {
+        double median = errors.stream().sorted().toList().get(errors.size() / 2);
         System.out.printf(
                 "%d films read; median error %.2f %%, within the stated 90 %%: %d (%.1f %%)%n",
                 errors.size(), 100 * median, held, 100.0 * held / errors.size());
-        assertThat(median).isLessThan(0.03);
-        // With 20 films a share of 92.5 % scatters by 6 %, with 200 by 2 %.
-        assertThat((double) held / errors.size()).isBetween(0.80, 1.0);
+        return median;
     }
 
     private void field() {

@@ -67,7 +67,9 @@ class AccessRules {
         "/phone",
         "/phone/end"
     };
-    private static final String[] LOGGING = {"/api/joints/*/ground-tests", "/api/joints/*/flight-events"};
+    private static final String[] LOGGING = {
+        "/api/joints/*/ground-tests", "/api/joints/*/flight-events", "/joints/*/films"
+    };
     private static final String[] LOOKING_AFTER = {"/api/flyers", "/api/flyers/**", "/api/backup"};
 
     @Bean
@@ -125,7 +127,7 @@ class AccessRules {
                 .authenticated()
                 .requestMatchers(HttpMethod.POST, LOGGING)
                 .hasAnyAuthority(admin, full, logOnly)
-                .requestMatchers(HttpMethod.PUT, "/api/ground-tests/*/photo")
+                .requestMatchers(HttpMethod.PUT, "/api/ground-tests/*/photo", "/api/filming")
                 .hasAnyAuthority(admin, full, logOnly)
                 .requestMatchers("/api/**", "/example", "/example/**")
                 .hasAnyAuthority(admin, full)

@@ -32,7 +32,8 @@ final class Refusals implements AuthenticationEntryPoint, AccessDeniedHandler {
     static final String NOWHERE = "/nowhere";
 
     /** How the addresses of forms end. */
-    private static final List<String> FORMS = List.of("/copy", "/remove", "/bring-back", "/phone", "/phone/end");
+    private static final List<String> FORMS =
+            List.of("/copy", "/remove", "/bring-back", "/films", "/phone", "/phone/end");
 
     private final ProblemWriter problems;
 

@@ -9,6 +9,7 @@ import org.sunder.advice.Advising;
 import org.sunder.advice.ChangeWords;
 import org.sunder.advice.Decision;
 import org.sunder.advice.Estimate;
+import org.sunder.advice.FilmWords;
 import org.sunder.advice.FlightReport;
 import org.sunder.advice.NextAdvice;
 import org.sunder.airframe.CeilingView;
@@ -101,7 +102,10 @@ final class AdviceViews {
 
     private static NextChargeView.FilmedView filmed(NextAdvice.Filmed films) {
         return new NextChargeView.FilmedView(
-                films.percent(), ProbabilityView.rounded(films.finished()), ProbabilityView.rounded(films.without()));
+                films.percent(),
+                ProbabilityView.rounded(films.worth().read()),
+                ProbabilityView.rounded(films.worth().unread()),
+                FilmWords.of(films));
     }
 
     private static NextChargeView.SetupChangeView change(SetupChange change, Mass inUse, Display display) {

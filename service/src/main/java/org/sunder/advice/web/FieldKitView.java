@@ -1,6 +1,7 @@
 package org.sunder.advice.web;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +24,12 @@ record FieldKitView(
 
         @Schema(description = "How many more joints there are than were asked for.", example = "0")
         int left,
+
+        @Schema(
+                description = "How good the speeds of films are that charges count on, in percent; absent where nothing"
+                        + " is filmed.",
+                example = "5")
+        @Nullable BigDecimal filmedPercent,
 
         List<CautionView> cautions) {
 
@@ -65,7 +72,8 @@ record FieldKitView(
             List<String> chargeFlags) {}
 
     static FieldKitView of(FieldKit kit) {
-        return new FieldKitView(kit.joints().stream().map(FieldKitView::joint).toList(), kit.left(), CautionView.all());
+        return new FieldKitView(
+                kit.joints().stream().map(FieldKitView::joint).toList(), kit.left(), kit.films(), CautionView.all());
     }
 
     private static JointView joint(FieldKit.KitJoint joint) {

@@ -70,8 +70,8 @@ record NextChargeView(
         List<ComparedView> compared,
 
         @Schema(
-                description = "What films of the firings do for it, where asked for; absent where the setup names no"
-                        + " masses or no shoulder, since then a speed tells nothing.")
+                description = "What films of the firings do for it, where they are counted on; absent where the setup"
+                        + " names no masses or no shoulder, since then a speed tells nothing.")
         @Nullable FilmedView filmed,
 
         @Schema(description = "What to mind of the setup: some of it changes what a charge does.")
@@ -95,8 +95,14 @@ record NextChargeView(
                     example = "0.42")
             BigDecimal lastTest,
 
-            @Schema(description = "That chance of the charge that would be named without films.", example = "0.35")
-            BigDecimal lastTestWithout) {}
+            @Schema(description = "That chance of the same firing, no speed read.", example = "0.35")
+            BigDecimal lastTestWithout,
+
+            @Schema(
+                    description = "The same in a sentence.",
+                    example = "The chance that this firing is the last test is 42 in 100 with its film read, 35 in 100"
+                            + " without.")
+            String text) {}
 
     /** Another setup that would do. */
     @Schema(name = "SetupChange", description = "Another setup that would do, if the correction learned so far holds.")

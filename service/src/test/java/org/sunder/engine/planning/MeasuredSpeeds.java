@@ -3,6 +3,7 @@ package org.sunder.engine.planning;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.sunder.engine.learning.model.AirframeLog;
@@ -86,7 +87,7 @@ final class MeasuredSpeeds {
     static PlanTree.Result run(
             PlanningCase start, List<AirframeLog> before, double sd, TrueFleet fleet, TrueJoint joint, Random random) {
         PlanningCase on = start;
-        FleetModel model = FleetModel.of(with(before, List.of()), Priors.standard());
+        Optional<FleetModel> model = Optional.empty();
         List<Trial> trials = new ArrayList<>();
         double highest = 0;
         int violations = 0;
@@ -96,11 +97,24 @@ final class MeasuredSpeeds {
             highest = Math.max(highest, fire.charge());
             Outcome outcome = joint.fire(fire.charge(), random);
             trials.add(read(new Trial(on.logRatio(fire.steps()), outcome), sd, fleet, joint, random));
-            model = model.changedTo(with(before, trials));
-            on = with(model.leaf(new Leaf.Logged(before.size(), 0, 0)), on.after(fire.steps(), outcome));
+            Trial last = trials.get(trials.size() - 1);
+            LeafPosterior known = on.posterior().after(last);
+            if (readings(before, trials)
+                    > 1) { // the first reading alone leaves the bias as unknown as it was: then that is exact
+                FleetLog log = with(before, trials);
+                model = Optional.of(model.map(found -> found.changedTo(log))
+                        .orElseGet(() -> FleetModel.of(log, Priors.standard())));
+                known = model.get().leaf(new Leaf.Logged(before.size(), 0, 0));
+            }
+            on = with(known, on.after(fire.steps(), outcome));
             step = Planner.ladder(on, 0);
         }
         return PlanTree.Result.of(trials, step, on.ceiling(), highest, violations);
+    }
+
+    private static long readings(List<AirframeLog> before, List<Trial> trials) {
+        return trials.stream().filter(trial -> trial.speed() != null).count()
+                + (before.isEmpty() ? 0 : 2); // others' readings too have to be summed with the bias that all share
     }
 
     /** A trial with its speed, where it separated the joint. */
@@ -118,7 +132,8 @@ final class MeasuredSpeeds {
         return new FleetLog(all);
     }
 
-    private static PlanningCase with(LeafPosterior posterior, PlanningCase on) {
+    /** A case with what is known of its setup replaced. */
+    static PlanningCase with(LeafPosterior posterior, PlanningCase on) {
         return new PlanningCase(
                         posterior,
                         on.handbookCharge(),

@@ -78,6 +78,36 @@ class PlannerTest {
         }
     }
 
+    /** Films weigh in the choice of a charge and in nothing else: all that is held of a plan is held of one that counts on them. */
+    @ParameterizedTest
+    @EnumSource
+    void aPlanThatCountsOnFilmsKeepsToEverySafeguard(Cases.Kind kind) {
+        int seed = 0;
+        int other = 0;
+        for (PlanningCase unfilmed : cases(kind)) {
+            double sd = new double[] {0.03, 0.05, 0.10, 0.50}[seed++ % 4];
+            PlanningCase on = unfilmed.filmed(MeasuredSpeeds.filming(sd));
+            NextStep step = Planner.nextCharge(on);
+            NextStep without = Planner.ladder(unfilmed, 0);
+            check(on, step);
+            assertThat(step.getClass()).isEqualTo(without.getClass());
+            assertThat(Planner.ladder(on.filmed(null), 0)).isEqualTo(without);
+            if (step instanceof NextStep.Stop stop) {
+                assertThat(stop.flightCharge()).isEqualTo(((NextStep.Stop) without).flightCharge());
+            }
+            if (step instanceof NextStep.Fire fire) {
+                inOrder(fire);
+                for (NextStep.Consequence consequence : fire.then()) {
+                    check(on.after(fire.steps(), consequence.outcome()), consequence.step());
+                }
+                other += fire.steps() == ((NextStep.Fire) without).steps() ? 0 : 1;
+            }
+        }
+        if (kind == Cases.Kind.ANY) {
+            assertThat(other).as("charges that are chosen otherwise").isPositive();
+        }
+    }
+
     private static List<PlanningCase> cases(Cases.Kind kind) {
         return IntStream.range(0, HISTORIES)
                 .mapToObj(seed -> Cases.random(kind, new Random(seed)))

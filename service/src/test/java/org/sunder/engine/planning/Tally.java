@@ -40,6 +40,24 @@ final class Tally {
         return tests.stream().mapToDouble(t -> t).average().orElse(0);
     }
 
+    /** Tests of each joint, in the order in which they were added. */
+    List<Double> tests() {
+        return List.copyOf(tests);
+    }
+
+    /** Flown over the joint's own charge for 99 %, of each joint that got a charge to fly. */
+    List<Double> overcharges() {
+        return flown.stream().map(f -> f.charge / f.joint.charge99()).toList();
+    }
+
+    double givenUp() {
+        return 1.0 * (tests.size() - flown.size()) / tests.size();
+    }
+
+    int violations() {
+        return violations;
+    }
+
     double failure(double margin) {
         return flown.stream()
                 .mapToDouble(f -> f.joint.failure(margin * f.charge))
@@ -86,7 +104,7 @@ final class Tally {
                 violations);
     }
 
-    private static double quantile(List<Double> values, double p) {
+    static double quantile(List<Double> values, double p) {
         return values.stream().sorted().toList().get((int) (p * (values.size() - 1)));
     }
 }

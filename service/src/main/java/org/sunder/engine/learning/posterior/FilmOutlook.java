@@ -17,17 +17,22 @@ import org.sunder.engine.learning.quadrature.QuadratureRules;
  */
 final class FilmOutlook {
 
-    private static final List<Node> NODES = QuadratureRules.normalGauss(5);
     private static final double SQRT_2PI = 2.5066282746310002;
 
     private final Filming filming;
+    private final List<Node> nodes;
     private final double[] correction;
     private final double[] bias;
     private final double[] variance;
 
-    /** Over the nodes of c of rows of (σ, δ), those of one after another. */
-    FilmOutlook(Filming filming, LeafPosterior posterior, List<CorrectionMass> rows, int size) {
+    /**
+     * Over the nodes of c of rows of (σ, δ), those of one after another.
+     *
+     * @param readings how many stand for all
+     */
+    FilmOutlook(Filming filming, int readings, LeafPosterior posterior, List<CorrectionMass> rows, int size) {
         this.filming = filming;
+        this.nodes = QuadratureRules.normalGauss(readings);
         this.correction = new double[size];
         this.bias = new double[size];
         this.variance = new double[size];
@@ -97,7 +102,7 @@ final class FilmOutlook {
         double sd = FastMath.sqrt(Math.max(square / total - mean * mean, filming.sd() * filming.sd()));
         List<Shown> shown = new ArrayList<>();
         double all = 0;
-        for (Node node : NODES) {
+        for (Node node : nodes) {
             double logSpeed = mean + sd * node.value();
             double[] mass = new double[size];
             double density = 0;

@@ -27,6 +27,8 @@ public final class OneStepLookahead {
     private static final double NEGLIGIBLE = 3e-6;
     /** A posterior of c wider than this many steps of the grid is still carried by every second node. */
     private static final double WIDE = 2.4;
+    /** Readings that stand for all that a film may show, where charges are compared. */
+    private static final int READINGS = 5;
     /** Distance of the log ratios at which chances are tabulated. */
     private static final double STEP = 0.04;
 
@@ -53,6 +55,16 @@ public final class OneStepLookahead {
      * @param filming how firings are filmed; null where they are not
      */
     public OneStepLookahead(LeafPosterior posterior, double reliability, @Nullable Filming filming) {
+        this(posterior, reliability, filming, READINGS);
+    }
+
+    /**
+     * @param posterior what is known now
+     * @param reliability target chance of separating, in (0, 1)
+     * @param filming how firings are filmed; null where they are not
+     * @param readings how many stand for all that a film may show: few to compare charges, more to name a chance
+     */
+    public OneStepLookahead(LeafPosterior posterior, double reliability, @Nullable Filming filming, int readings) {
         this.reliability = reliability;
         this.lapse = posterior.lapse();
         List<CorrectionMass> fine = posterior.masses();
@@ -70,7 +82,7 @@ public final class OneStepLookahead {
         this.size = nodes;
         this.weights = new double[nodes];
         this.own = new double[nodes];
-        this.film = filming == null ? null : new FilmOutlook(filming, posterior, masses, nodes);
+        this.film = filming == null ? null : new FilmOutlook(filming, readings, posterior, masses, nodes);
         double z = -FastMath.sqrt(2) * Erf.erfcInv(2 * reliability);
         int k = 0;
         for (CorrectionMass mass : masses) {

@@ -16,8 +16,10 @@ import org.sunder.engine.quantity.Mass;
  */
 public record HarnessShock(double energy, double peakLoad) {
 
+    /** Stretches of a harness that are answered for, m. */
+    public static final Range STRETCH = new Range(0.001, 100, "1 mm to 100 m");
+
     private static final Range SPEED = new Range(0, 300, "0 to 300 m/s");
-    private static final Range STRETCH = new Range(0.001, 100, "1 mm to 100 m");
 
     /**
      * Of two parts that leave each other at a relative speed in m/s.
