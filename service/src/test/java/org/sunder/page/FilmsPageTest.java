@@ -23,8 +23,12 @@ class FilmsPageTest extends OneJoint {
         assertThat(pressed.headers().firstValue("Location").orElse("")).endsWith("/plan#films");
         String told =
                 client.get(joint + "/next-charge").body().at("/filmed/text").asString();
-        String charge =
-                client.get(joint + "/next-charge").body().at("/charge/value").decimalValue().setScale(2).toPlainString();
+        String charge = client.get(joint + "/next-charge")
+                .body()
+                .at("/charge/value")
+                .decimalValue()
+                .setScale(2)
+                .toPlainString();
         assertThat(told).contains("in 100");
         assertThat(plan())
                 .contains("You film your tests. " + told, ">I do not film my tests<", "Fire " + charge + " g next");
