@@ -17,7 +17,8 @@ record FilmsSheet(boolean filming, String said, boolean lacking) {
             return new FilmsSheet(
                     false,
                     "A filmed test tells more than what it did: how fast the parts left says how far above its threshold"
-                            + " the charge was. Say that you film, and the plan counts on it.",
+                            + " the charge was. Say that you film, and the plan counts on it: that saves about one test in six"
+                            + " of a first rocket.",
                     false);
         }
         return next.filmed() == null
