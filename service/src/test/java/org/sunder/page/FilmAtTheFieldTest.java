@@ -209,7 +209,7 @@ class FilmAtTheFieldTest extends AtAJoint {
     @InThoroughRuns
     void theStatedUncertaintyHoldsForFilmsOfAnyKind() throws IOException {
         field();
-        int films = Integer.getInteger("sunder.films", Thorough.count(12, 20, 200));
+        int films = Integer.getInteger("sunder.films", Thorough.count(4, 8, 200));
         List<Double> errors = new ArrayList<>();
         List<String> lost = new ArrayList<>();
         int held = 0;

@@ -33,7 +33,7 @@ import tools.jackson.databind.node.ObjectNode;
 class BadRequestsTest {
 
     private static final String EXAMPLE_JOINT = "01980a6e-3c40-7d2b-9c53-5f0f6b1c2d3e";
-    private static final int MOST_PER_OPERATION = Thorough.count(8, 50, 200);
+    private static final int MOST_PER_OPERATION = Thorough.count(8, 30, 200);
     private static final JsonMapper JSON = new JsonMapper();
     private static final List<String> VALUES = List.of(
             "null",

@@ -31,7 +31,7 @@ class GeneratedLogsTest {
     private static final SpeedCurve CURVE =
             new SpeedCurve(-1, 2, List.of(StrictMath.log(10) - 1, StrictMath.log(10) + 1));
     private static final Leaf.Logged FIRST = new Leaf.Logged(0, 0, 0);
-    private static final int MANY = Thorough.count(60, 200);
+    private static final int MANY = Thorough.count(60, 100, 300);
 
     /** Logs that no planner would lead to. */
     private static Map<String, AirframeLog> odd() {
@@ -108,7 +108,7 @@ class GeneratedLogsTest {
     @Test
     void aFurtherSeparatedNeverLowersTheChanceOfSeparatingThere() {
         Random random = new Random(31);
-        for (int i = 0; i < Thorough.count(2, 8, 60); i++) {
+        for (int i = 0; i < Thorough.count(2, 5, 60); i++) {
             LeafPosterior known = FleetModel.of(drawn(random), PRIORS).leaf(FIRST);
             double x = 1.2 * random.nextDouble() - 0.5;
             LeafPosterior more = known.after(new Trial(x, Outcome.SEPARATED));
@@ -119,7 +119,7 @@ class GeneratedLogsTest {
     @Test
     void aFurtherNoneNeverRaisesTheChanceOfSeparatingThere() {
         Random random = new Random(32);
-        for (int i = 0; i < Thorough.count(2, 8, 60); i++) {
+        for (int i = 0; i < Thorough.count(2, 5, 60); i++) {
             LeafPosterior known = FleetModel.of(drawn(random), PRIORS).leaf(FIRST);
             double x = 1.2 * random.nextDouble() - 0.5;
             LeafPosterior more = known.after(new Trial(x, Outcome.NONE));
