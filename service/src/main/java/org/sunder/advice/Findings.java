@@ -29,8 +29,10 @@ import org.sunder.engine.learning.posterior.NewSetups;
 @Component
 class Findings {
 
-    /** What may be kept is this part of the memory, half of it models. */
-    private static final int SHARE = 3;
+    /** Parts of the memory that answers and models may take: with 256 MiB the fleets of eight flyers are kept. */
+    private static final int ANSWERS = 6;
+
+    private static final int MODELS = 4;
 
     private static final int KILOBYTE = 1024;
     private static final int POSTERIOR = 400; // kB
@@ -44,22 +46,22 @@ class Findings {
     private final Semaphore inUse = new Semaphore(Runtime.getRuntime().availableProcessors());
 
     Findings() {
-        this(Runtime.getRuntime().maxMemory() / KILOBYTE / SHARE);
+        this(Runtime.getRuntime().maxMemory() / KILOBYTE);
     }
 
     /**
-     * Findings that take so much memory.
+     * Findings of a service.
      *
-     * @param kilobytes of all that is kept, about
+     * @param kilobytes of memory that the service has
      */
     Findings(long kilobytes) {
         kept = Caffeine.newBuilder()
-                .maximumWeight(kilobytes / 2)
+                .maximumWeight(kilobytes / ANSWERS)
                 .weigher((Object asked, Object found) -> weight(found))
                 .executor(Runnable::run)
                 .buildAsync();
         models = Caffeine.newBuilder()
-                .maximumWeight(kilobytes / 2)
+                .maximumWeight(kilobytes / MODELS)
                 .weigher((UUID flyer, ModelOf found) -> found.model().kilobytes())
                 .executor(Runnable::run)
                 .build();

@@ -12,7 +12,7 @@ import org.sunder.engine.learning.posterior.FleetModel;
 /** What is kept of what was found, where memory is short. */
 class FindingsTest {
 
-    private static final int KILOBYTES = 20_000;
+    private static final int KILOBYTES = 60_000;
     private static final int ANSWERS = 2000; // more than there is room for
 
     private final Findings findings = new Findings(KILOBYTES);
