@@ -1,7 +1,6 @@
 package org.sunder.advice;
 
 import com.github.benmanes.caffeine.cache.AsyncCache;
-import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
@@ -9,6 +8,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Semaphore;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.sunder.airframe.Setup;
@@ -24,7 +24,7 @@ import org.sunder.engine.learning.posterior.NewSetups;
  * at once wait for one computation.
  *
  * <p>Models have room of their own. One is dear to make and cheap to change, and larger than hundreds of answers: among them it
- * would be the first to go.
+ * would be the first to go. No more are at work at once than there are cores, so turns are short.
  */
 @Component
 class Findings {
@@ -40,7 +40,9 @@ class Findings {
     private static final int ANSWER = 50;
 
     private final AsyncCache<Object, Object> kept;
-    private final Cache<UUID, ModelOf> models;
+    private final LatestUsed<ModelOf> models;
+    /** Who asks for the model of a flyer waits for whoever makes it. */
+    private final Object[] turns = Stream.generate(Object::new).limit(64).toArray();
 
     /** Models are large, and all cores work on one: no more are in use at once than there are cores. */
     private final Semaphore inUse = new Semaphore(Runtime.getRuntime().availableProcessors());
@@ -60,11 +62,7 @@ class Findings {
                 .weigher((Object asked, Object found) -> weight(found))
                 .executor(Runnable::run)
                 .buildAsync();
-        models = Caffeine.newBuilder()
-                .maximumWeight(kilobytes / MODELS)
-                .weigher((UUID flyer, ModelOf found) -> found.model().kilobytes())
-                .executor(Runnable::run)
-                .build();
+        models = new LatestUsed<>(kilobytes / MODELS, found -> found.model().kilobytes());
     }
 
     private static int weight(Object found) {
@@ -155,13 +153,18 @@ class Findings {
     }
 
     private FleetModel model(FleetSnapshot fleet) {
-        ModelOf latest = models.asMap().compute(fleet.flyer(), (flyer, before) -> {
-            if (before == null) {
-                return new ModelOf(fleet.version(), FleetModel.of(fleet.log(), fleet.priors()));
+        ModelOf latest;
+        synchronized (turns[Math.floorMod(fleet.flyer().hashCode(), turns.length)]) {
+            ModelOf before = models.get(fleet.flyer());
+            if (before != null && (before.version() > fleet.version() || before.isOf(fleet))) {
+                latest = before;
+            } else {
+                latest = new ModelOf(
+                        fleet.version(),
+                        before == null ? FleetModel.of(fleet.log(), fleet.priors()) : before.changedTo(fleet));
+                models.put(fleet.flyer(), latest);
             }
-            boolean stays = before.version() > fleet.version() || before.isOf(fleet);
-            return stays ? before : new ModelOf(fleet.version(), before.changedTo(fleet));
-        });
+        }
         return latest.isOf(fleet) ? latest.model() : latest.changedTo(fleet);
     }
 

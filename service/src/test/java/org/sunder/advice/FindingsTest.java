@@ -34,6 +34,22 @@ class FindingsTest {
         assertThat(model(fleet(fleet.flyer(), 2))).as("the same log").isSameAs(model);
     }
 
+    /** Many flyers in turn, with room for a few models: whoever asks once more meets the model that was made a moment ago. */
+    @Test
+    void theModelMadeLastIsStillThereWhoeverAskedBefore() {
+        int each = model(fleet(UUID.randomUUID(), 1)).kilobytes();
+        Findings small = new Findings(4L * 3 * each + 4); // a quarter of it is for models
+        for (int round = 0; round < 2; round++) {
+            for (long flyer = 1; flyer <= 12; flyer++) {
+                FleetSnapshot fleet = fleet(new UUID(0, flyer), 1);
+                FleetModel model = small.ask(fleet, found -> found);
+                assertThat(small.<FleetModel>ask(fleet, found -> found))
+                        .as("round %d, flyer %d", round, flyer)
+                        .isSameAs(model);
+            }
+        }
+    }
+
     @Test
     void whatWasAnsweredOfAnEarlierVersionMakesRoomForTheLatest() {
         UUID flyer = UUID.randomUUID();
