@@ -46,7 +46,7 @@ public final class FirstTest {
                                 .event(JointRequest.EventEnum.MAIN)
                                 .setup(setup()),
                         newKey());
-        NextCharge next = new AdviceApi(service).getNextCharge(joint.getId(), null, null);
+        NextCharge next = new AdviceApi(service).getNextCharge(joint.getId(), null, null, null);
         System.out.println(next.getDecision() + " " + words(next.getCharge()) + ": " + next.getReason().getText());
         next.getCautions().forEach(caution -> System.out.println("  " + caution.getText()));
 
@@ -60,11 +60,11 @@ public final class FirstTest {
         LoggedTest again = log.logGroundTest(joint.getId(), report, key);
         require(first.equals(again), "the report was stored twice");
         require(
-                log.listGroundTests(joint.getId(), null, null).getItems().size() == 1,
+                log.listGroundTests(joint.getId(), null, null, null).getItems().size() == 1,
                 "the log has more than one test");
         System.out.println("then " + first.getNext().getDecision() + " " + words(first.getNext().getCharge()));
         try {
-            new AdviceApi(service).getNextCharge(UUID.randomUUID(), null, null);
+            new AdviceApi(service).getNextCharge(UUID.randomUUID(), null, null, null);
             require(false, "a joint that nobody has was found");
         } catch (ApiException problem) {
             require(problem.getCode() == 404, problem.getResponseBody());
