@@ -60,7 +60,7 @@ public final class FirstTest {
         LoggedTest again = log.logGroundTest(joint.getId(), report, key);
         require(first.equals(again), "the report was stored twice");
         require(
-                log.listGroundTests(joint.getId(), null, null, null).getItems().size() == 1,
+                log.listGroundTests(joint.getId(), null, null).getItems().size() == 1,
                 "the log has more than one test");
         System.out.println("then " + first.getNext().getDecision() + " " + words(first.getNext().getCharge()));
         try {

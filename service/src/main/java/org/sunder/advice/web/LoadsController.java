@@ -38,7 +38,7 @@ class LoadsController {
                             + " peak load. A warning stands where what was stated of harness or structure is passed.")
     LoadsView loads(
             @PathVariable UUID id,
-            @Parameter(description = "How far the harness lengthens at its limit, 1 mm to 100 m.", example = "80 mm")
+            @Parameter(description = "How far the harness lengthens at its limit, 1 mm to 100 m, as in 80 mm.")
                     @RequestParam(required = false)
                     @Nullable String stretch,
             @Parameter(description = "Units of the answer; the airframe's where not given.")
