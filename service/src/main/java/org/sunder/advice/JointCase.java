@@ -73,7 +73,7 @@ record JointCase(
                 logged.counted(),
                 fleet.counted(logged.airframe().example()),
                 pool().map(PoolPrior::snapshot).orElse(null),
-                filming().isPresent() ? films : null);
+                films != null && Trials.predictable(physics()) ? films : null);
     }
 
     /** What other flyers taught, where the answer starts from that; the example learns nothing from it. */
@@ -98,7 +98,7 @@ record JointCase(
         List<GroundTest> counted =
                 logged.tests().stream().filter(logged::counts).toList();
         Goal standard = Goal.standard();
-        PlanningCase unfilmed = new PlanningCase(
+        return new PlanningCase(
                 posterior,
                 now.handbookCharge(),
                 now.thresholdPressure(),
@@ -108,8 +108,8 @@ record JointCase(
                 !counted.isEmpty() && surprising(counted.get(counted.size() - 1)),
                 changedSinceSeparated(firings),
                 new Goal(reliability, standard.pricePerTest(), standard.excessLimit()),
-                now.ceiling().source() != CeilingSource.DEFAULT_THREE_TIMES_THRESHOLD);
-        return unfilmed.filmed(filming().orElse(null));
+                now.ceiling().source() != CeilingSource.DEFAULT_THREE_TIMES_THRESHOLD,
+                filming().orElse(null));
     }
 
     /** Whether the model gave a test's outcome less than 2 % before it was seen. */

@@ -31,8 +31,7 @@ final class Trials {
     /** A speed says something only where the physics can predict one: masses and shoulder are known. */
     private static @Nullable SpeedReading reading(Report report, JointPhysics physics) {
         Speed speed = report.speed();
-        boolean predictable = physics.separationSpeed(physics.handbookCharge()).isPresent();
-        return speed == null || !predictable
+        return speed == null || !predictable(physics)
                 ? null
                 : new SpeedReading(
                         StrictMath.log(speed.metresPerSecond()), sd(report.speedUncertaintyPercent()), curve(physics));
@@ -40,9 +39,12 @@ final class Trials {
 
     /** What films of so many percent would tell at a setup; empty where the physics predicts no speed. */
     static Optional<Filming> filming(JointPhysics physics, BigDecimal percent) {
-        return physics.separationSpeed(physics.handbookCharge()).isPresent()
-                ? Optional.of(new Filming(sd(percent), curve(physics)))
-                : Optional.empty();
+        return predictable(physics) ? Optional.of(new Filming(sd(percent), curve(physics))) : Optional.empty();
+    }
+
+    /** Whether a speed tells something at a setup. */
+    static boolean predictable(JointPhysics physics) {
+        return physics.separationSpeed(physics.handbookCharge()).isPresent();
     }
 
     /** For small ones the standard deviation of ln v is the relative one of v. */

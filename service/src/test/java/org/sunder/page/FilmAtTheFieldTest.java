@@ -229,7 +229,7 @@ class FilmAtTheFieldTest extends AtAJoint {
         assertThat(lost).isEmpty();
         double median = told(errors, held);
         assertThat(median).isLessThan(0.03);
-        // With 20 films a share of 92.5 % scatters by 6 %, with 200 by 2 %.
+        // With 8 films a share of 92.5 % scatters by 9 %, with 200 by 2 %.
         double least = films < 200 ? 0.80 : 0.88;
         double most = films < 200 ? 1.0 : 0.97;
         assertThat((double) held / errors.size()).isBetween(least, most);

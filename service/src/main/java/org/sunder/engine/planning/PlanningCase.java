@@ -72,8 +72,7 @@ public record PlanningCase(
                 surpriseUnanswered,
                 setupChanged,
                 goal,
-                true,
-                null);
+                true);
     }
 
     /** A case whose firings are not filmed. */
@@ -169,16 +168,26 @@ public record PlanningCase(
         List<Firing> more = new ArrayList<>(firings);
         double pressure = handbookPressure * charge(steps) / handbookCharge;
         more.add(new Firing(charge(steps), x, pressure, outcome, false, true, true));
-        Trial trial = new Trial(x, outcome);
+        return ending(posterior, new Trial(x, outcome), more);
+    }
+
+    /**
+     * This case where the last firing was another.
+     *
+     * @param before what was known before it
+     * @param trial what it taught
+     * @param all the firings, it among them
+     */
+    private PlanningCase ending(LeafPosterior before, Trial trial, List<Firing> all) {
         return new PlanningCase(
-                posterior.after(trial),
+                before.after(trial),
                 handbookCharge,
                 handbookPressure,
                 ceiling,
                 measureStep,
-                more,
-                Surprise.of(posterior, trial).surprising(),
-                setupChanged && outcome != Outcome.SEPARATED,
+                all,
+                Surprise.of(before, trial).surprising(),
+                setupChanged && trial.outcome() != Outcome.SEPARATED,
                 goal,
                 limitStated,
                 filming);
@@ -196,24 +205,11 @@ public record PlanningCase(
     PlanningCase lastInstead(Outcome other) {
         Firing last = last().orElseThrow();
         Trial had = new Trial(last.logRatio(), last.outcome());
-        LeafPosterior before = posterior.without(had);
-        Trial otherwise = new Trial(last.logRatio(), other);
         List<Firing> changed = new ArrayList<>(firings);
         changed.set(
                 firings.lastIndexOf(last),
                 new Firing(
                         last.charge(), last.logRatio(), last.gaugePressure(), other, false, true, true, last.ground()));
-        return new PlanningCase(
-                before.after(otherwise),
-                handbookCharge,
-                handbookPressure,
-                ceiling,
-                measureStep,
-                changed,
-                Surprise.of(before, otherwise).surprising(),
-                setupChanged && other != Outcome.SEPARATED,
-                goal,
-                limitStated,
-                filming);
+        return ending(posterior.without(had), new Trial(last.logRatio(), other), changed);
     }
 }

@@ -59,12 +59,12 @@ final class MeanLogLikelihood {
 
     /** This evidence with one airframe's own added. */
     MeanLogLikelihood plus(AirframeLog log, Hierarchy levels) {
-        return sum(levels, r -> sums[r].all(), List.of(log), 1);
+        return log.hasTrials() ? sum(levels, r -> sums[r].all(), List.of(log), 1) : this;
     }
 
     /** This evidence with one airframe's own taken away. */
     MeanLogLikelihood minus(AirframeLog log, Hierarchy levels) {
-        return sum(levels, r -> sums[r].all(), List.of(log), -1);
+        return log.hasTrials() ? sum(levels, r -> sums[r].all(), List.of(log), -1) : this;
     }
 
     /** An airframe with trials, and its short way where it has one. */
